@@ -1,0 +1,136 @@
+#pragma once
+
+/// What the boards show at one instant: finished values, no rules left to apply. The view models
+/// turn them into words; the command line prints them.
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/local_text.h"
+#include "base/units.h"
+#include "live/alarm.h"
+#include "plan/problem.h"
+
+namespace cinder::app {
+
+enum class TaskState : std::uint8_t {
+    Waiting,  ///< something before it is not done
+    Ready,    ///< may begin
+    Running,
+    Over,  ///< time is up, waiting for a person to say so (coals, a batch to pull)
+    Done,
+    Skipped,
+};
+
+struct ChecklistLine {
+    LocalText text;
+    bool isTicked = false;
+    friend bool operator==(const ChecklistLine&, const ChecklistLine&) = default;
+};
+
+/// One task as every board shows it.
+struct TaskCard {
+    TaskId id;
+    LocalText name;
+    std::optional<LocalText> dish;
+    std::optional<std::int32_t> batch;
+    std::optional<std::int32_t> batchCount;
+    plan::TaskKind kind = plan::TaskKind::SetUp;
+    StationId station;
+    LocalText stationName;
+    std::vector<PersonId> people;  ///< planned, in order of first work
+    TaskState state = TaskState::Waiting;
+
+    Instant plannedStart;
+    Instant plannedFinish;
+    Instant start;   ///< actual, or projected
+    Instant finish;  ///< actual, or projected
+    Instant latestStart;
+    Duration slack{0};
+    bool isLate = false;  ///< should have begun, or ended, by now
+    bool isCritical = false;
+
+    /// Tended work on the grate: how many turns are done, of how many, and when the next is due.
+    std::int32_t turnsDone = 0;
+    std::int32_t turnCount = 0;
+    std::optional<Instant> nextTurn;
+
+    std::vector<ChecklistLine> checklist;
+    std::optional<Temperature> lastReading;
+    /// The pieces of hands-on work as planned, for the run-sheet chart.
+    struct Work {
+        Instant start;
+        Instant finish;
+        std::vector<PersonId> people;
+        plan::HandsOn::Act act = plan::HandsOn::Act::Work;
+        friend bool operator==(const Work&, const Work&) = default;
+    };
+    std::vector<Work> work;
+    friend bool operator==(const TaskCard&, const TaskCard&) = default;
+};
+
+struct PersonCard {
+    PersonId id;
+    std::string name;
+    /// What this person does, or should be doing, now; and what comes after.
+    std::optional<TaskId> now;
+    std::optional<TaskId> next;
+    std::optional<Instant> nextAt;
+    friend bool operator==(const PersonCard&, const PersonCard&) = default;
+};
+
+/// The last thing that can be taken back, as long as it is offered.
+struct UndoOffer {
+    enum class What : std::uint8_t {
+        Start, Finish, Skip, Tick, Turn, Reading, ServeTime, Acknowledge, Undo
+    };
+    What what = What::Start;
+    std::optional<TaskId> task;
+    std::optional<std::int32_t> number;  ///< turn, or checklist line from 1
+    Instant until;
+    friend bool operator==(const UndoOffer&, const UndoOffer&) = default;
+};
+
+/// A chance that something is not as the crew thinks; shown, never acted on.
+struct Notice {
+    enum class What : std::uint8_t {
+        ClockJumped,     ///< the wall clock was set by `amount`
+        ReadOnly,        ///< the journal cannot be written; nothing is lost, nothing is added
+        DiskFull,        ///< the last touch could not be saved and was not shown as done
+        MaximumLag,      ///< `task` will wait longer than it may
+        NewerVersion,    ///< the event was made by a newer app and is shown read-only
+    };
+    What what = What::ClockJumped;
+    std::optional<TaskId> task;
+    Duration amount{0};
+    friend bool operator==(const Notice&, const Notice&) = default;
+};
+
+struct Snapshot {
+    EventId event;
+    LocalText name;
+    UtcOffset offset{0};
+    Instant now;
+    Instant serve;          ///< the bell
+    Instant promisedServe;  ///< as first agreed
+    Instant arrival;
+    std::optional<Instant> ready;  ///< projected: everything that must be out is out
+    Duration lateness{0};          ///< ready - serve; negative is spare time
+    std::optional<TaskId> weakest;  ///< the unfinished task with the least slack
+    bool isRehearsal = false;
+    int speed = 1;
+    bool isReadOnly = false;
+
+    std::vector<StationId> stations;
+    std::vector<LocalText> stationNames;
+    std::vector<TaskCard> tasks;    ///< by start
+    std::vector<PersonCard> people;
+    std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
+    std::optional<UndoOffer> undo;
+    std::vector<Notice> notices;
+    friend bool operator==(const Snapshot&, const Snapshot&) = default;
+};
+
+}  // namespace cinder::app

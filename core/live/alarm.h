@@ -1,0 +1,45 @@
+#pragma once
+
+/// Timers and alarms as values. A timer is an instant and a name; whether it rings is a comparison
+/// with now. Nothing counts down in memory, so killing the app, sleeping or restarting changes
+/// nothing.
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/id.h"
+#include "base/time.h"
+
+namespace cinder::live {
+
+enum class TimerKind : std::uint8_t {
+    Turn,      ///< turn the batch
+    Pull,      ///< take the batch off the grate
+    RestOver,  ///< the rest is over, slicing may begin
+    StartNow,  ///< a task must be begun now
+    Check,     ///< measure a temperature
+};
+
+struct Timer {
+    /// The same on every device: "turn:lamb/cook/1:3". Acknowledgements name it.
+    std::string name;
+    TimerKind kind = TimerKind::Turn;
+    TaskId task;
+    /// For a turn: which one, from 1; and how many there are.
+    std::optional<std::int32_t> number;
+    std::optional<std::int32_t> count;
+    Instant due;
+    /// When somebody silenced it; the thing itself may still be to do.
+    std::optional<Instant> acknowledged;
+
+    [[nodiscard]] bool isRinging(Instant now) const { return !acknowledged && now >= due; }
+    friend bool operator==(const Timer&, const Timer&) = default;
+};
+
+/// How loud a ringing timer is by now: 1 at once, growing to 5. Doubles its insistence about every
+/// fifteen seconds, because a crew that did not hear the first call has its hands full.
+[[nodiscard]] int loudness(const Timer& timer, Instant now);
+
+}  // namespace cinder::live

@@ -1,0 +1,57 @@
+#pragma once
+
+/// The state of the day: what the journal says has happened, and nothing else. `Day` is a pure
+/// fold; what follows from it at a given moment (projections, timers, who does what next) is
+/// computed by `lookAt` from the day and an instant.
+
+#include <map>
+#include <optional>
+#include <set>
+#include <span>
+#include <vector>
+
+#include "event/event.h"
+#include "journal/operation.h"
+#include "live/alarm.h"
+#include "plan/dispatch.h"
+#include "plan/solution.h"
+
+namespace cinder::live {
+
+/// What is known of one task from the journal.
+struct TaskFacts {
+    std::optional<Instant> started;
+    std::optional<Instant> finished;
+    std::optional<Instant> skipped;
+    std::map<std::int32_t, Instant> ticks;  ///< checklist line -> when
+    std::map<std::int32_t, Instant> turns;  ///< turn number, from 1 -> when
+    std::map<Instant, Temperature> readings;
+    std::optional<PersonId> startedBy;
+    friend bool operator==(const TaskFacts&, const TaskFacts&) = default;
+};
+
+/// The plan everybody follows: problem and schedule with the bell they were made for.
+struct RunSheet {
+    plan::Problem problem;
+    plan::Schedule schedule;
+    Instant bell;
+    friend bool operator==(const RunSheet&, const RunSheet&) = default;
+};
+
+struct Day {
+    std::optional<event::Event> event;
+    std::optional<RunSheet> sheet;
+    /// The serve time as it now stands, after any move by the client.
+    std::optional<Instant> serve;
+    std::map<TaskId, TaskFacts> tasks;
+    std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
+    std::optional<RehearsalClock::Anchor> rehearsal;
+    /// Operations that could not be understood or no longer fit the plan; kept, shown, not used.
+    std::vector<journal::OperationId> setAside;
+    friend bool operator==(const Day&, const Day&) = default;
+};
+
+/// The day these operations tell of. Any order, any repetition: same result.
+[[nodiscard]] Day fold(std::span<const journal::Operation> operations);
+
+}  // namespace cinder::live

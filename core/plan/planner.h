@@ -1,0 +1,61 @@
+#pragma once
+
+/// From a problem to a plan. Searches as long as it is allowed to and always says how good the
+/// plan is known to be.
+
+#include <atomic>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "base/result.h"
+#include "plan/solution.h"
+
+namespace cinder::plan {
+
+/// How long to search. Whatever limit is reached first ends it; a search that has proved its plan
+/// best ends by itself.
+struct Budget {
+    std::int64_t schedules = 5000;
+    std::optional<Duration> time;
+};
+
+struct Search {
+    Budget budget;
+    std::uint64_t seed = 1;
+    /// The plan to stay close to, when re-planning.
+    const Schedule* incumbent = nullptr;
+    /// Set from another thread to end the search with what it has.
+    const std::atomic<bool>* stop = nullptr;
+};
+
+/// Why there is no plan.
+struct NoPlan {
+    enum class Why {
+        Malformed,   ///< an index out of range, a negative duration, a cycle of links …
+        NoCrew,      ///< a task asks for a skill or a number of people that nobody has
+        TooBig,      ///< a task asks for more of a resource than there is at any time
+        Impossible,  ///< a bound proves that the fixed arrival cannot be met
+        NotFound,    ///< the budget ended first
+    };
+    Why why = Why::NotFound;
+    std::vector<TaskIndex> tasks;  ///< the tasks to blame, when known
+    /// For Impossible: by at least this much; for NotFound: the best plan misses by this much.
+    HalfMinutes by{0};
+};
+
+struct Plan {
+    Schedule schedule;
+    /// The crew must be there by then for this schedule to hold.
+    FromBell latestArrival{0};
+    /// No plan lets the crew arrive later than this. Equal to `latestArrival`: proven best.
+    FromBell arrivalBound{0};
+    std::int64_t schedulesTried = 0;
+};
+
+/// Finds a plan that serves at the bell: nothing impossible first, then the latest arrival (or,
+/// arrival fixed, the largest smallest slack), then freshness, then fewest hand-overs.
+/// Deterministic for a seed when the budget is counted in schedules.
+[[nodiscard]] Result<Plan, NoPlan> makePlan(const Problem& problem, const Search& search = {});
+
+}  // namespace cinder::plan
