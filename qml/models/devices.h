@@ -1,0 +1,49 @@
+#pragma once
+
+/// What the face asks of the device it runs on. The view models call these; `platform/` provides
+/// them; tests use fakes. Whether an alarm rings is decided in the core: a device only makes it
+/// heard, felt and seen.
+
+#include "live/alarm.h"
+
+namespace cinder::face {
+
+/// Makes alarms heard.
+class AlarmSound {
+  public:
+    AlarmSound() = default;
+    AlarmSound(const AlarmSound&) = delete;
+    AlarmSound& operator=(const AlarmSound&) = delete;
+    virtual ~AlarmSound() = default;
+
+    /// Plays the pattern of `kind` once, `loudness` from 1 to 5. Called again for every repeat.
+    virtual void ring(live::TimerKind kind, int loudness) = 0;
+    virtual void silence() = 0;
+    /// False when there is nothing to be heard from; said once, quietly, on the boards.
+    [[nodiscard]] virtual bool isAudible() const = 0;
+};
+
+/// Makes alarms felt.
+class Haptics {
+  public:
+    Haptics() = default;
+    Haptics(const Haptics&) = delete;
+    Haptics& operator=(const Haptics&) = delete;
+    virtual ~Haptics() = default;
+
+    virtual void buzz(live::TimerKind kind, int loudness) = 0;
+    [[nodiscard]] virtual bool isAvailable() const = 0;
+};
+
+/// Keeps the screen on while a day runs.
+class Wake {
+  public:
+    Wake() = default;
+    Wake(const Wake&) = delete;
+    Wake& operator=(const Wake&) = delete;
+    virtual ~Wake() = default;
+
+    virtual void hold(bool on) = 0;
+};
+
+}  // namespace cinder::face
