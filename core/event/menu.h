@@ -1,0 +1,116 @@
+#pragma once
+
+/// Guests and what they are given.
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "base/id.h"
+#include "base/local_text.h"
+#include "base/units.h"
+#include "event/step.h"
+#include "event/unknown.h"
+
+namespace cinder::event {
+
+enum class Diet : std::uint8_t { Vegetarian, Vegan, GlutenFree, DairyFree, Halal, Kosher };
+
+/// What must be declared. The first nine: FDA list of major food allergens (FALCPA 2004 and FASTER
+/// Act 2021). The rest: Regulation (EU) 1169/2011, annex II (from memory).
+enum class Allergen : std::uint8_t {
+    Milk,
+    Egg,
+    Fish,
+    Crustaceans,
+    TreeNuts,
+    Peanuts,
+    Wheat,
+    Soybeans,
+    Sesame,
+    Gluten,
+    Celery,
+    Mustard,
+    Sulphites,
+    Lupin,
+    Molluscs,
+};
+
+struct DietCount {
+    Diet diet = Diet::Vegetarian;
+    std::int32_t count = 0;
+    UnknownMembers unknown;
+    friend bool operator==(const DietCount&, const DietCount&) = default;
+};
+
+struct AllergenCount {
+    Allergen allergen = Allergen::Milk;
+    std::int32_t count = 0;
+    UnknownMembers unknown;
+    friend bool operator==(const AllergenCount&, const AllergenCount&) = default;
+};
+
+struct Guests {
+    std::int32_t adults = 0;
+    std::int32_t children = 0;
+    std::vector<DietCount> diets;
+    std::vector<AllergenCount> allergens;
+    UnknownMembers unknown;
+    friend bool operator==(const Guests&, const Guests&) = default;
+};
+
+[[nodiscard]] std::int32_t headCount(const Guests& guests);
+
+/// Some pieces are thicker than others and are done later.
+struct ThicknessClass {
+    LocalText name;
+    Length thickness;
+    /// Of all pieces; the classes of a dish add up to 100.
+    std::int32_t percent = 0;
+    UnknownMembers unknown;
+    friend bool operator==(const ThicknessClass&, const ThicknessClass&) = default;
+};
+
+/// The pieces of a dish as they lie on the grate.
+struct Pieces {
+    /// Exactly one of the two is set. Per hundred guests, because half a piece each is common.
+    std::optional<std::int32_t> total;
+    std::optional<std::int32_t> perHundredGuests;
+    Length length;
+    Length width;
+    /// Width of the thin end of a tapered piece; the width itself when it is not tapered.
+    Length narrowWidth;
+    std::optional<Mass> mass;  ///< of one piece, raw
+    std::vector<ThicknessClass> thickness;
+    UnknownMembers unknown;
+    friend bool operator==(const Pieces&, const Pieces&) = default;
+};
+
+/// Where on the line a dish stands: cold dishes first, carved meats last.
+enum class Course : std::uint8_t { Cold, Bread, Side, Main, Sauce };
+
+/// What a dish is in the eyes of the food code; decides the published minimum, which the event
+/// itself never states.
+enum class Food : std::uint8_t { WholeMeat, GroundMeat, Poultry, Fish, Egg, Plant, Dairy, Grain };
+
+struct Dish {
+    DishId id;
+    LocalText name;
+    Course course = Course::Side;
+    Food food = Food::Plant;
+    /// Place along the line, from 1.
+    std::int32_t order = 1;
+    std::vector<Diet> suits;
+    std::vector<Allergen> contains;
+    std::optional<Pieces> pieces;
+    /// Core temperature at which the cook wants to pull it; a wish, no safety limit.
+    std::optional<Temperature> pullAt;
+    std::vector<Step> method;
+    UnknownMembers unknown;
+    friend bool operator==(const Dish&, const Dish&) = default;
+};
+
+/// How many pieces `guests` need, rounded up.
+[[nodiscard]] std::int32_t pieceCount(const Pieces& pieces, const Guests& guests);
+
+}  // namespace cinder::event
