@@ -1,0 +1,63 @@
+#pragma once
+
+/// The one entry from `platform/` into the face: give it a session, a clock and the devices, and it
+/// shows the window. Everything QML sees is made behind it.
+
+#include <filesystem>
+#include <memory>
+#include <vector>
+
+#include <QString>
+
+#include "base/clock.h"
+#include "devices.h"
+
+class QQmlApplicationEngine;
+class QQuickWindow;
+
+namespace cinder::app {
+class Session;
+}
+
+namespace cinder::face {
+
+/// Borrowed from the platform; all must outlive the face.
+struct Devices {
+    AlarmSound& sound;
+    Haptics& haptics;
+    Wake& wake;
+};
+
+/// What the platform knows about where things lie.
+struct Places {
+    /// The event documents offered under "open a demo", in the order they are listed.
+    std::vector<std::filesystem::path> demos;
+    /// Where the choices of this device are kept (language, theme, units); an INI file. Empty: not
+    /// kept.
+    QString settingsFile;
+};
+
+class Face {
+  public:
+    /// Call once, after the QGuiApplication is made; `prepareApplication` before it.
+    Face(app::Session& session, const Clock& clock, Devices devices, Places places);
+    ~Face();
+    Face(const Face&) = delete;
+    Face& operator=(const Face&) = delete;
+
+    /// What must be set before the application object exists: control style, surface samples.
+    static void prepareApplication();
+
+    /// Loads the window. False when the QML could not be loaded; the reason is on the log.
+    [[nodiscard]] bool show();
+
+    /// For the picture and touch tests.
+    [[nodiscard]] QQmlApplicationEngine& engine();
+    [[nodiscard]] QQuickWindow* window() const;
+
+  private:
+    struct Parts;
+    std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace cinder::face
