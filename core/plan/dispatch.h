@@ -9,12 +9,14 @@
 #include <span>
 #include <vector>
 
+#include "plan/bell_side.h"
+#include "plan/order_graph.h"
 #include "plan/solution.h"
 
 namespace cinder::plan {
 
 /// What is already known of one task; everything unset is still to come. Instants are distances
-/// from the bell in milliseconds, because a crew does not live in half-minutes.
+/// from the planned bell in milliseconds, because a crew does not live in half-minutes.
 struct Actual {
     std::optional<Duration> start;
     std::optional<Duration> finish;
@@ -26,21 +28,26 @@ struct Actual {
 struct Projected {
     Duration start{0};
     Duration finish{0};
-    /// How late the start may be without moving the bell or breaking a maximum lag; negative when
-    /// it already is too late.
+    /// How late the start (of a running task: the finish) may be without moving the bell or
+    /// breaking a maximum lag; negative when it already is too late. 0 for done and skipped tasks.
     Duration slack{0};
+    /// Has the smallest slack of all that is still to be done by the bell.
     bool isCritical = false;
 };
 
 /// The orders a schedule implies, made once per plan and reused for every pass.
 class Dispatch {
   public:
+    /// Both must outlive this object. `schedule` must have passed `check`.
     Dispatch(const Problem& problem, const Schedule& schedule);
 
     /// Projects every task from `now`. `durations[i]` overrides task i's usual duration; empty
     /// means all usual. Tasks not started are not projected before `now`, nor before their planned
-    /// start when they lean late. Time grows with tasks plus orders: microseconds for a day's plan.
-    /// `bell` is where the serve time now lies relative to the planned bell (0 unless moved).
+    /// start when they lean late. A running task finishes no earlier than `now` plus the touches
+    /// it still needs. A skipped task takes no time and hands everything on. An interrupted task
+    /// keeps the length of its planned interruptions. Time grows with tasks plus orders:
+    /// microseconds for a day's plan. `bell` is where the serve time now lies relative to the
+    /// planned bell (0 unless moved); planned starts and windows move with it.
     [[nodiscard]] std::vector<Projected> project(std::span<const Actual> actuals, Duration now,
                                                  Duration bell = Duration{0},
                                                  std::span<const Duration> durations = {}) const;
@@ -49,17 +56,18 @@ class Dispatch {
     [[nodiscard]] Duration readyAt(std::span<const Projected> projected) const;
 
   private:
-    struct Order {
-        TaskIndex before = 0;
-        TaskIndex after = 0;
-        End beforeEnd = End::Finish;
-        End afterEnd = End::Start;
-        Duration lag{0};
-    };
+    friend class Pass;  ///< one projection
+    void orderTasks();
+
     const Problem* problem_;
     const Schedule* schedule_;
+    /// Push later; sorted so that one sweep suffices for almost every set of durations.
     std::vector<Order> orders_;
-    std::vector<TaskIndex> topological_;
+    /// Maximum lags: `after.afterEnd` comes at most `lag` after `before.beforeEnd`.
+    std::vector<Order> holds_;
+    /// The planned length of each task beyond its duration: its interruptions.
+    std::vector<Duration> pauses_;
+    std::vector<BellSide> sides_;
 };
 
 }  // namespace cinder::plan

@@ -130,7 +130,7 @@ struct Task {
 
     /// The plan uses `duration.usual`; segments lie within it.
     ThreePoint duration;
-    std::vector<HandsOn> hands;  ///< by offset, not overlapping; empty for a standing task
+    std::vector<HandsOn> hands;     ///< by offset, not overlapping; empty for a standing task
     std::vector<ResourceUse> uses;  ///< held from start to finish, across interruptions
 
     /// Set when the work may be split around other hands-on time, in pieces no shorter than this.
@@ -169,9 +169,9 @@ struct Link {
     friend bool operator==(const Link&, const Link&) = default;
 };
 
-/// Everything a plan must respect. A task that finishes at or before the bell must do so by its
-/// `latestFinish`; a task after the bell starts no earlier than its `earliestStart`. No task lies
-/// across the bell unless it neither has a latest finish nor an earliest start.
+/// Everything a plan must respect. On which side of the bell a task lies follows from its windows
+/// and links (`bellSides`): it is done by the bell unless its earliest start is at the bell or
+/// later, a link puts it behind such a task, or its latest finish lets it run across.
 struct Problem {
     std::vector<Station> stations;
     /// walk[a][b]: what a person needs between work at a and work at b; square, zero diagonal.
