@@ -37,6 +37,7 @@ struct Estimate {
     Duration low{0};
     Duration usual{0};
     Duration high{0};
+    UnknownMembers unknown{};
     friend bool operator==(const Estimate&, const Estimate&) = default;
 };
 
@@ -102,6 +103,7 @@ struct Moment {
     enum class Anchor : std::uint8_t { Serve, Arrival };
     Anchor anchor = Anchor::Serve;
     Duration offset{0};
+    UnknownMembers unknown{};
     friend bool operator==(const Moment&, const Moment&) = default;
 };
 
@@ -117,6 +119,7 @@ struct Step {
     /// Of one batch, when the step is done in batches.
     Estimate duration;
     Hands hands;
+    UnknownMembers handsUnknown;
     std::vector<Use> uses;
 
     /// The dish's pieces lie on one of these grates; geometry says in how many batches. Only in a
