@@ -1,0 +1,167 @@
+#include "journal/codec.h"
+
+#include <nlohmann/json.hpp>
+
+namespace cinder::journal {
+
+namespace {
+
+using nlohmann::json;
+
+/// Thrown inside this file only, when a member is missing or of another type.
+struct Unreadable {};
+
+std::int64_t millis(Instant at) {
+    return at.time_since_epoch().count();
+}
+
+std::string textOf(const json& object, const char* member) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_string()) throw Unreadable{};
+    return found->get<std::string>();
+}
+
+std::int64_t wholeOf(const json& object, const char* member) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_number_integer()) throw Unreadable{};
+    return found->get<std::int64_t>();
+}
+
+std::int32_t smallOf(const json& object, const char* member) {
+    const std::int64_t value = wholeOf(object, member);
+    if (value < 0 || value > 1'000'000) throw Unreadable{};
+    return static_cast<std::int32_t>(value);
+}
+
+Instant instantOf(const json& object, const char* member) {
+    return Instant{Duration{wholeOf(object, member)}};
+}
+
+TaskId taskOf(const json& object) {
+    return TaskId{textOf(object, "task")};
+}
+
+struct Writer {
+    static BodyText body(const char* kind, const json& object) {
+        // Text from people may hold broken UTF-8; it is replaced, never thrown on.
+        return {kind, object.dump(-1, ' ', false, json::error_handler_t::replace)};
+    }
+    static BodyText moment(const char* kind, const TaskId& task, Instant at) {
+        return body(kind, {{"task", task.text()}, {"at", millis(at)}});
+    }
+
+    BodyText operator()(const EventDescribed& o) const {
+        return body("described", {{"document", o.document}});
+    }
+    BodyText operator()(const PlanPublished& o) const {
+        return body("planned", {{"document", o.document}});
+    }
+    BodyText operator()(const TaskStarted& o) const { return moment("started", o.task, o.at); }
+    BodyText operator()(const TaskFinished& o) const { return moment("finished", o.task, o.at); }
+    BodyText operator()(const TaskSkipped& o) const { return moment("skipped", o.task, o.at); }
+    BodyText operator()(const LineTicked& o) const {
+        return body("ticked", {{"task", o.task.text()}, {"line", o.line}, {"at", millis(o.at)}});
+    }
+    BodyText operator()(const Turned& o) const {
+        return body("turned", {{"task", o.task.text()}, {"turn", o.turn}, {"at", millis(o.at)}});
+    }
+    BodyText operator()(const ServeTimeMoved& o) const {
+        return body("serve-moved", {{"serve", millis(o.serve)}, {"at", millis(o.at)}});
+    }
+    BodyText operator()(const AlarmAcknowledged& o) const {
+        return body("heard", {{"alarm", o.alarm}, {"at", millis(o.at)}});
+    }
+    BodyText operator()(const TemperatureRead& o) const {
+        return body(
+            "temperature",
+            {{"task", o.task.text()}, {"milliCelsius", o.milliCelsius}, {"at", millis(o.at)}});
+    }
+    BodyText operator()(const RehearsalSet& o) const {
+        return body("rehearsal", {{"real", millis(o.anchor.real)},
+                                  {"shown", millis(o.anchor.shown)},
+                                  {"speed", o.anchor.speed}});
+    }
+    BodyText operator()(const Undone& o) const {
+        return body("undone",
+                    {{"device", o.operation.device.text()}, {"sequence", o.operation.sequence}});
+    }
+    BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
+};
+
+using Read = Body (*)(const json&);
+
+struct KindReader {
+    std::string_view kind;
+    Read read;
+};
+
+constexpr KindReader kReaders[] = {
+    {"described", [](const json& o) -> Body { return EventDescribed{textOf(o, "document")}; }},
+    {"planned", [](const json& o) -> Body { return PlanPublished{textOf(o, "document")}; }},
+    {"started",
+     [](const json& o) -> Body {
+         return TaskStarted{taskOf(o), instantOf(o, "at")};
+     }},
+    {"finished",
+     [](const json& o) -> Body {
+         return TaskFinished{taskOf(o), instantOf(o, "at")};
+     }},
+    {"skipped",
+     [](const json& o) -> Body {
+         return TaskSkipped{taskOf(o), instantOf(o, "at")};
+     }},
+    {"ticked",
+     [](const json& o) -> Body {
+         return LineTicked{taskOf(o), smallOf(o, "line"), instantOf(o, "at")};
+     }},
+    {"turned",
+     [](const json& o) -> Body {
+         return Turned{taskOf(o), smallOf(o, "turn"), instantOf(o, "at")};
+     }},
+    {"serve-moved",
+     [](const json& o) -> Body {
+         return ServeTimeMoved{instantOf(o, "serve"), instantOf(o, "at")};
+     }},
+    {"heard",
+     [](const json& o) -> Body {
+         return AlarmAcknowledged{textOf(o, "alarm"), instantOf(o, "at")};
+     }},
+    {"temperature",
+     [](const json& o) -> Body {
+         return TemperatureRead{taskOf(o), wholeOf(o, "milliCelsius"), instantOf(o, "at")};
+     }},
+    {"rehearsal",
+     [](const json& o) -> Body {
+         return RehearsalSet{{instantOf(o, "real"), instantOf(o, "shown"), smallOf(o, "speed")}};
+     }},
+    {"undone",
+     [](const json& o) -> Body {
+         const std::int64_t sequence = wholeOf(o, "sequence");
+         if (sequence < 1) throw Unreadable{};
+         return Undone{{DeviceId{textOf(o, "device")}, static_cast<std::uint64_t>(sequence)}};
+     }},
+};
+
+}  // namespace
+
+BodyText writeBody(const Body& body) {
+    return std::visit(Writer{}, body);
+}
+
+Body readBody(std::string_view kind, std::int32_t version, std::string_view text) {
+    Unknown kept{std::string(kind), std::string(text)};
+    if (version > kBodyVersion) return kept;
+    for (const KindReader& reader : kReaders) {
+        if (reader.kind != kind) continue;
+        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
+        if (!object.is_object()) return kept;
+        try {
+            return reader.read(object);
+        } catch (const Unreadable&) {
+            return kept;
+        }
+    }
+    return kept;
+}
+
+}  // namespace cinder::journal

@@ -1,0 +1,44 @@
+#pragma once
+
+/// Operations as text. The body of an operation is one JSON object (RFC 8259, UTF-8), its kind a
+/// word beside it:
+///
+///     described     {"document": text}               the event document, as text
+///     planned       {"document": text}               the run sheet, see live/run_sheet.h
+///     started       {"task": id, "at": ms}
+///     finished      {"task": id, "at": ms}
+///     skipped       {"task": id, "at": ms}
+///     ticked        {"task": id, "line": n, "at": ms}
+///     turned        {"task": id, "turn": n, "at": ms}
+///     serve-moved   {"serve": ms, "at": ms}
+///     heard         {"alarm": name, "at": ms}        an alarm was acknowledged
+///     temperature   {"task": id, "milliCelsius": n, "at": ms}
+///     rehearsal     {"real": ms, "shown": ms, "speed": n}
+///     undone        {"device": id, "sequence": n}
+///
+/// where ms is milliseconds since 1970-01-01T00:00:00Z. A kind this version does not know, a body
+/// of a later version and a body that does not read are kept word for word as `Unknown`: they are
+/// passed on to other devices, and a newer app will understand them.
+
+#include <string>
+#include <string_view>
+
+#include "journal/operation.h"
+
+namespace cinder::journal {
+
+/// The version this code writes and fully understands.
+inline constexpr std::int32_t kBodyVersion = 1;
+
+struct BodyText {
+    std::string kind;
+    std::string text;
+    friend bool operator==(const BodyText&, const BodyText&) = default;
+};
+
+[[nodiscard]] BodyText writeBody(const Body& body);
+
+/// Never fails: what cannot be understood comes back as `Unknown`.
+[[nodiscard]] Body readBody(std::string_view kind, std::int32_t version, std::string_view text);
+
+}  // namespace cinder::journal

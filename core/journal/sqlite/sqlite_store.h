@@ -1,0 +1,51 @@
+#pragma once
+
+/// The journal in one SQLite file. The only folder that knows SQLite.
+///
+/// Write-ahead log with synchronous FULL: a commit is on the disk before it is reported (SQLite
+/// documentation, "PRAGMA synchronous"). Rows are never updated or deleted; the schema itself
+/// refuses it. `user_version` numbers the schema, `application_id` marks the file as ours.
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+
+#include "journal/store.h"
+
+namespace cinder::journal {
+
+class SqliteStore final : public Store {
+  public:
+    struct Options {
+        bool readOnly = false;
+        /// Refuses to grow past this many pages of 4 KiB, as a full disk would.
+        std::optional<std::int64_t> pageLimit;
+    };
+
+    /// Opens the store at `file`, making it when there is none. A file that cannot be written, or
+    /// that a newer version wrote, opens read-only: see `access()`.
+    [[nodiscard]] static Result<std::unique_ptr<SqliteStore>, StoreError> open(
+        const std::filesystem::path& file, Options options);
+    [[nodiscard]] static Result<std::unique_ptr<SqliteStore>, StoreError> open(
+        const std::filesystem::path& file) {
+        return open(file, Options{});
+    }
+    ~SqliteStore() override;
+
+    [[nodiscard]] const DeviceId& device() const override;
+    [[nodiscard]] Access access() const override;
+    [[nodiscard]] Result<OperationId, StoreError> nextId(const EventId& event) const override;
+    [[nodiscard]] Result<void, StoreError> append(std::span<const Operation> operations) override;
+    [[nodiscard]] Result<std::vector<Operation>, StoreError> read(
+        const EventId& event) const override;
+    [[nodiscard]] Result<std::vector<EventId>, StoreError> events() const override;
+    [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> verify() const override;
+
+  private:
+    struct Connection;
+    explicit SqliteStore(std::unique_ptr<Connection> connection);
+    std::unique_ptr<Connection> connection_;
+};
+
+}  // namespace cinder::journal

@@ -1,0 +1,81 @@
+#pragma once
+
+/// Where operations are kept. An append returns only when the operations would survive the battery
+/// being pulled in the next instant; nothing is ever updated or removed.
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "journal/operation.h"
+
+namespace cinder::journal {
+
+struct StoreError {
+    enum class Why {
+        CannotOpen,   ///< no such folder, no permission
+        NotAJournal,  ///< the file is something else, or damaged beyond reading
+        ReadOnly,     ///< nothing can be added to this store
+        DiskFull,     ///< nothing was added
+        Locked,       ///< another program holds the store
+        OutOfOrder,   ///< an operation does not continue its device's chain
+        Damaged,      ///< a page or a row cannot be read
+        Failed,       ///< the device reported another fault
+    };
+    Why why = Why::Failed;
+    std::string detail;  ///< for the log
+};
+
+/// Whether a store takes new operations, and if not, why.
+enum class Access : std::uint8_t {
+    Full,
+    ReadOnlyFile,  ///< the file or the disk is write-protected
+    Newer,         ///< written by a newer app; shown, never touched
+};
+
+/// The first place where the record is not what was written.
+struct BrokenChain {
+    EventId event;
+    OperationId operation;
+    enum class What : std::uint8_t {
+        Altered,  ///< the entry is not the one that was sealed
+        Missing,  ///< an entry before this one is gone
+    };
+    What what = What::Altered;
+    friend bool operator==(const BrokenChain&, const BrokenChain&) = default;
+};
+
+class Store {
+  public:
+    Store() = default;
+    Store(const Store&) = delete;
+    Store& operator=(const Store&) = delete;
+    virtual ~Store() = default;
+
+    /// The device this store belongs to; made when the store is.
+    [[nodiscard]] virtual const DeviceId& device() const = 0;
+    [[nodiscard]] virtual Access access() const = 0;
+
+    /// The name the next operation of this device in `event` must have.
+    [[nodiscard]] virtual Result<OperationId, StoreError> nextId(const EventId& event) const = 0;
+
+    /// Adds all or none. Operations already here are passed over; of each device they must
+    /// continue its chain without a gap.
+    [[nodiscard]] virtual Result<void, StoreError> append(
+        std::span<const Operation> operations) = 0;
+
+    /// All operations of an event in the order of the fold.
+    [[nodiscard]] virtual Result<std::vector<Operation>, StoreError> read(
+        const EventId& event) const = 0;
+
+    /// Every event that has operations, by id.
+    [[nodiscard]] virtual Result<std::vector<EventId>, StoreError> events() const = 0;
+
+    /// Walks every chain; nothing means that the whole record is as it was written.
+    [[nodiscard]] virtual Result<std::optional<BrokenChain>, StoreError> verify() const = 0;
+};
+
+}  // namespace cinder::journal
