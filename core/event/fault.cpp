@@ -41,7 +41,7 @@ std::string timeRemedy(const Fault& fault) {
 
 std::string describe(const Fault& fault) {
     using What = Fault::What;
-    const std::string at = where(fault);
+    std::string at = where(fault);
     const std::string is = at + ": " + fault.found;
     switch (fault.what) {
         case What::TooLarge:

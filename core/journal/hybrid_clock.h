@@ -22,7 +22,7 @@ class HybridClock {
 
     /// Takes note of an operation read from the store or received from another device.
     void witness(Stamp seen) {
-        if (seen > last_) last_ = seen;
+        if (last_ < seen) last_ = seen;
     }
 
     [[nodiscard]] Stamp last() const { return last_; }

@@ -25,7 +25,11 @@ namespace cinder::journal {
 struct Stamp {
     Instant wall;
     std::uint32_t counter = 0;
-    friend auto operator<=>(const Stamp&, const Stamp&) = default;
+    friend bool operator==(const Stamp&, const Stamp&) = default;
+    // Written out because libc++ 14 has no <=> for time points.
+    friend bool operator<(const Stamp& a, const Stamp& b) {
+        return a.wall != b.wall ? a.wall < b.wall : a.counter < b.counter;
+    }
 };
 
 /// The name of an operation everywhere: the device that made it and its place in that device's
