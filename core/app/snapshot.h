@@ -84,7 +84,15 @@ struct PersonCard {
 /// The last thing that can be taken back, as long as it is offered.
 struct UndoOffer {
     enum class What : std::uint8_t {
-        Start, Finish, Skip, Tick, Turn, Reading, ServeTime, Acknowledge, Undo
+        Start,
+        Finish,
+        Skip,
+        Tick,
+        Turn,
+        Reading,
+        ServeTime,
+        Acknowledge,
+        Undo
     };
     What what = What::Start;
     std::optional<TaskId> task;
@@ -96,11 +104,11 @@ struct UndoOffer {
 /// A chance that something is not as the crew thinks; shown, never acted on.
 struct Notice {
     enum class What : std::uint8_t {
-        ClockJumped,     ///< the wall clock was set by `amount`
-        ReadOnly,        ///< the journal cannot be written; nothing is lost, nothing is added
-        DiskFull,        ///< the last touch could not be saved and was not shown as done
-        MaximumLag,      ///< `task` will wait longer than it may
-        NewerVersion,    ///< the event was made by a newer app and is shown read-only
+        ClockJumped,   ///< the wall clock was set by `amount`
+        ReadOnly,      ///< the journal cannot be written; nothing is lost, nothing is added
+        DiskFull,      ///< the last touch could not be saved and was not shown as done
+        MaximumLag,    ///< `task` will wait longer than it may
+        NewerVersion,  ///< the event was made by a newer app and is shown read-only
     };
     What what = What::ClockJumped;
     std::optional<TaskId> task;
@@ -116,8 +124,8 @@ struct Snapshot {
     Instant serve;          ///< the bell
     Instant promisedServe;  ///< as first agreed
     Instant arrival;
-    std::optional<Instant> ready;  ///< projected: everything that must be out is out
-    Duration lateness{0};          ///< ready - serve; negative is spare time
+    std::optional<Instant> ready;   ///< projected: everything that must be out is out
+    Duration lateness{0};           ///< ready - serve; negative is spare time
     std::optional<TaskId> weakest;  ///< the unfinished task with the least slack
     bool isRehearsal = false;
     int speed = 1;
@@ -125,7 +133,7 @@ struct Snapshot {
 
     std::vector<StationId> stations;
     std::vector<LocalText> stationNames;
-    std::vector<TaskCard> tasks;    ///< by start
+    std::vector<TaskCard> tasks;  ///< by start
     std::vector<PersonCard> people;
     std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
     std::optional<UndoOffer> undo;

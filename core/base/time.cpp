@@ -90,8 +90,8 @@ std::optional<ZonedInstant> parseRfc3339(std::string_view text) {
     const year_month_day date{year{*yearRead}, month{static_cast<unsigned>(*monthRead)},
                               day{static_cast<unsigned>(*dayRead)}};
     if (!date.ok() || *hour > 23 || *minute > 59 || *second > 60) return std::nullopt;
-    const Instant local = sys_days{date} + hours{*hour} + minutes{*minute} + seconds{*second} +
-                          *fraction;
+    const Instant local =
+        sys_days{date} + hours{*hour} + minutes{*minute} + seconds{*second} + *fraction;
     return ZonedInstant{local - *offset, *offset};
 }
 

@@ -132,9 +132,7 @@ class Temperature {
     static constexpr Temperature fromCelsius(double c) {
         return Temperature(TemperatureDelta::fromKelvin(c));
     }
-    static constexpr Temperature fromFahrenheit(double f) {
-        return fromCelsius((f - 32.0) / 1.8);
-    }
+    static constexpr Temperature fromFahrenheit(double f) { return fromCelsius((f - 32.0) / 1.8); }
     constexpr double celsius() const { return aboveFreezing_.kelvin(); }
     constexpr double fahrenheit() const { return celsius() * 1.8 + 32.0; }
 

@@ -7,7 +7,8 @@ using namespace std::chrono_literals;
 
 TEST_CASE("a rehearsal clock shows its anchor's moment and runs at its speed") {
     SimulatedClock real(Instant{1000s});
-    const RehearsalClock clock(real, {.real = Instant{1000s}, .shown = Instant{50000s}, .speed = 60});
+    const RehearsalClock clock(real,
+                               {.real = Instant{1000s}, .shown = Instant{50000s}, .speed = 60});
 
     real.advance(10s);
 

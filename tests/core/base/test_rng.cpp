@@ -19,7 +19,9 @@ TEST_CASE("a number below a bound is below it, and every one comes up") {
     Rng rng(7);
     int seen[6] = {};
 
-    for (int i = 0; i < 6000; ++i) ++seen[rng.below(6)];
+    for (int i = 0; i < 6000; ++i)
+        ++seen[rng.below(6)];
 
-    for (const int count : seen) CHECK((count > 850 && count < 1150));
+    for (const int count : seen)
+        CHECK((count > 850 && count < 1150));
 }

@@ -41,12 +41,12 @@ TEST_CASE("the examples of RFC 3339 are read as the standard says") {
 }
 
 TEST_CASE("text outside the grammar of RFC 3339 is not a time") {
-    const auto text = GENERATE(
-        "", "2027-09-18", "2027-09-18 13:00:00Z", "2027-09-18T13:00Z", "2027-09-18T13:00:00",
-        "2027-02-29T13:00:00Z", "2027-13-01T13:00:00Z", "2027-09-18T24:00:00Z",
-        "2027-09-18T13:60:00Z", "2027-09-18T13:00:00.Z", "2027-09-18T13:00:00+4:00",
-        "2027-09-18T13:00:00+24:00", "2027-09-18T13:00:00Zz", "-027-09-18T13:00:00Z",
-        "2027-09-18T13:00:00-04:00 ");
+    const auto text =
+        GENERATE("", "2027-09-18", "2027-09-18 13:00:00Z", "2027-09-18T13:00Z",
+                 "2027-09-18T13:00:00", "2027-02-29T13:00:00Z", "2027-13-01T13:00:00Z",
+                 "2027-09-18T24:00:00Z", "2027-09-18T13:60:00Z", "2027-09-18T13:00:00.Z",
+                 "2027-09-18T13:00:00+4:00", "2027-09-18T13:00:00+24:00", "2027-09-18T13:00:00Zz",
+                 "-027-09-18T13:00:00Z", "2027-09-18T13:00:00-04:00 ");
     CAPTURE(text);
 
     CHECK_FALSE(parseRfc3339(text));
@@ -55,7 +55,8 @@ TEST_CASE("text outside the grammar of RFC 3339 is not a time") {
 TEST_CASE("writing an instant and reading it again gives the same instant and offset") {
     const auto offset = GENERATE(0min, -240min, 345min, 840min);
     const auto millis = GENERATE(0, 1, 999);
-    const ZonedInstant written{Instant{1821286800000ms + std::chrono::milliseconds{millis}}, offset};
+    const ZonedInstant written{Instant{1821286800000ms + std::chrono::milliseconds{millis}},
+                               offset};
 
     CHECK(parseRfc3339(formatRfc3339(written)) == written);
 }

@@ -9,7 +9,9 @@ using namespace cinder;
 namespace {
 
 template <class A, class B>
-concept CanAdd = requires(A a, B b) { a + b; };
+concept CanAdd = requires(A a, B b) {
+    a + b;
+};
 
 }  // namespace
 
