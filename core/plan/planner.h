@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+#include "base/clock.h"
 #include "base/result.h"
 #include "plan/solution.h"
 
@@ -16,8 +17,11 @@ namespace cinder::plan {
 /// How long to search. Whatever limit is reached first ends it; a search that has proved its plan
 /// best ends by itself.
 struct Budget {
+    /// Full passes of the schedule generation scheme.
     std::int64_t schedules = 5000;
+    /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;
+    const Clock* clock = nullptr;
 };
 
 struct Search {

@@ -52,7 +52,7 @@ Problem emptyKitchen(int people) {
     problem.walk = {{HalfMinutes{0}}};
     problem.skills.push_back({SkillId("any"), LocalText("Any")});
     for (int p = 0; p < people; ++p)
-        problem.crew.push_back({PersonId("p" + std::to_string(p)), "P" + std::to_string(p), {0}});
+        problem.crew.push_back({PersonId(std::to_string(p)), std::to_string(p), {0}});
     return problem;
 }
 

@@ -1,0 +1,166 @@
+#include "plan/search/evolution.h"
+
+#include <algorithm>
+#include <bit>
+#include <limits>
+
+namespace cinder::plan::search {
+
+namespace {
+
+constexpr std::int64_t kHopeless = std::numeric_limits<std::int64_t>::max();
+
+Direction directionOf(std::size_t index) {
+    return index == 0 ? Direction::Backward : Direction::Forward;
+}
+
+}  // namespace
+
+Evolution::Evolution(const Problem& problem, const Arena& arena, std::uint64_t seed)
+    : problem_(problem), arena_(arena), rng_(seed) {
+    for (const Direction d : {Direction::Backward, Direction::Forward}) {
+        makers_.emplace_back(arena.project(d), arena.distances(d));
+        rules_.emplace_back(arena.project(d), arena.distances(d),
+                            std::max(arena.backward.horizon, arena.forward.horizon));
+    }
+    const std::int32_t members = arena.backward.size();
+    sequence_.order.assign(members, 0);
+    sequence_.taste.assign(members, 0);
+    child_ = {Draft(arena.backward), sequence_.taste, kHopeless};
+    spare_ = child_;
+    best_ = child_.draft;
+    for (Member j = 0; j < members; ++j) {
+        Row<std::uint8_t> able;
+        const Range range = arena.backward.segmentsOf[j];
+        if (range.end > range.begin)
+            for (People rest = arena.backward.segments[range.begin].skilled; rest != 0;
+                 rest &= rest - 1)
+                able.add(static_cast<std::uint8_t>(std::countr_zero(rest) + 1));
+        skilledByMember_.push_back(std::move(able));
+    }
+}
+
+bool Evolution::hasEnded(const EvolutionLimits& limits) const {
+    if (passes() >= limits.schedules) return true;
+    if (hasBest_ && best_.lateness == 0 && best_.makespan <= limits.bound) return true;
+    return limits.endNow && limits.endNow();
+}
+
+/// Forward, the classic problem may lie anywhere; with windows and a bell, the crew is there when
+/// the best plan so far says.
+Slot Evolution::floorOf(std::size_t direction) const {
+    if (direction == kBackward) return 0;
+    if (arena_.forward.isPlain || !hasBest_) return 0;
+    return arena_.forward.slot(arena_.backward.real(best_.makespan));
+}
+
+void Evolution::keepIfBest(const Individual& individual) {
+    if (hasBest_ && individual.cost >= bestCost_) return;
+    best_ = individual.draft;
+    bestCost_ = individual.cost;
+    hasBest_ = true;
+    staleRounds_ = 0;
+}
+
+/// One pass with `sequence_`; a backward result may become the best.
+bool Evolution::generate(std::size_t direction, Individual& into) {
+    const Slot floor = floorOf(direction);
+    into.taste = sequence_.taste;
+    into.cost = kHopeless;
+    if (!makers_[direction].generate(sequence_, floor, into.draft)) return false;
+    into.cost = costOf(problem_, arena_.project(directionOf(direction)), into.draft, floor);
+    if (direction == kBackward) keepIfBest(into);
+    return true;
+}
+
+bool Evolution::justify(std::size_t direction, const Individual& from, Individual& into) {
+    rules_[direction].byFinish(from.draft, sequence_);
+    sequence_.taste = from.taste;
+    return generate(direction, into);
+}
+
+void Evolution::resize(std::int64_t schedules) {
+    // About sixty schedules to a place of both populations; larger ones only pay when there is
+    // time.
+    const auto wanted = static_cast<std::size_t>(std::clamp<std::int64_t>(schedules / 60, 10, 120));
+    if (size_ != 0) return;
+    size_ = wanted;
+    populations_.assign(2, Population(size_, child_));
+}
+
+void Evolution::raise(const EvolutionLimits& limits) {
+    for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
+        rules_[kBackward].sample(rng_, i == 0 ? 40.0 : 1.0 + 3.0 * rng_.unit(), sequence_);
+        std::fill(sequence_.taste.begin(), sequence_.taste.end(), std::uint8_t{0});
+        Individual& mine = populations_[kBackward][i];
+        if (!generate(kBackward, mine)) continue;
+        Individual& other = populations_[kForward][i];
+        if (!justify(kForward, mine, other)) continue;
+        if (justify(kBackward, other, spare_) && spare_.cost <= mine.cost) std::swap(mine, spare_);
+    }
+}
+
+const Evolution::Individual& Evolution::tournament(const Population& population) {
+    const auto count = static_cast<std::uint32_t>(size_);
+    const Individual& a = population[rng_.below(count)];
+    const Individual& b = population[rng_.below(count)];
+    return a.cost <= b.cost ? a : b;
+}
+
+Evolution::Individual& Evolution::weaker(Population& population) {
+    const auto count = static_cast<std::uint32_t>(size_);
+    Individual& a = population[rng_.below(count)];
+    Individual& b = population[rng_.below(count)];
+    return a.cost >= b.cost ? a : b;
+}
+
+void Evolution::mixTaste(const Individual& father, const Individual& mother) {
+    if (arena_.backward.segments.size() == 0) return;
+    for (Member j = 0; j < sequence_.taste.size(); ++j) {
+        const auto& able = skilledByMember_[static_cast<std::size_t>(j)];
+        if (able.size() < 2) continue;
+        sequence_.taste[j] = rng_.below(2) == 0 ? father.taste[j] : mother.taste[j];
+        if (rng_.below(50) == 0)
+            sequence_.taste[j] = able[static_cast<std::int32_t>(
+                rng_.below(static_cast<std::uint32_t>(able.size())))];
+    }
+}
+
+/// Every schedule of population `from` fathers one of the other population.
+void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
+    const std::size_t to = 1 - from;
+    const double mutation = 0.5 / std::max(1, arena_.backward.size());
+    for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
+        const Individual& father = populations_[from][i];
+        const Individual& mother = tournament(populations_[from]);
+        if (father.cost == kHopeless || mother.cost == kHopeless) continue;
+        if (&father == &mother)
+            rules_[to].byFinish(father.draft, sequence_);
+        else
+            rules_[to].crossPeak(rng_, father.draft, mother.draft, sequence_);
+        rules_[to].mutate(rng_, mutation, sequence_);
+        mixTaste(father, mother);
+        if (!generate(to, child_)) continue;
+        Individual& rival = weaker(populations_[to]);
+        if (child_.cost <= rival.cost) std::swap(child_, rival);
+    }
+}
+
+void Evolution::run(const EvolutionLimits& limits) {
+    if (arena_.backward.size() == 0) {
+        hasBest_ = true;
+        return;
+    }
+    resize(limits.schedules);
+    constexpr std::int32_t kPatience = 25;
+    raise(limits);
+    while (!hasEnded(limits)) {
+        breed(kBackward, limits);
+        breed(kForward, limits);
+        if (++staleRounds_ <= kPatience) continue;
+        staleRounds_ = 0;
+        raise(limits);
+    }
+}
+
+}  // namespace cinder::plan::search

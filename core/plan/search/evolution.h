@@ -1,0 +1,77 @@
+#pragma once
+
+/// The search: two populations of schedules, one per direction of time, each bred from the other,
+/// so that every new schedule is also a justification of its parents' stretches. Stale populations
+/// are left behind and new ones raised from samples; the best ever found is kept.
+
+#include <functional>
+
+#include "plan/search/arena.h"
+#include "plan/search/order_rules.h"
+
+namespace cinder::plan::search {
+
+/// Ends a search early; asked between schedules.
+using EndNow = std::function<bool()>;
+
+struct EvolutionLimits {
+    std::int64_t schedules = 5000;
+    /// A makespan known to be best: the search ends there.
+    Slot bound = 0;
+    EndNow endNow;
+};
+
+class Evolution {
+  public:
+    /// Both must outlive the search.
+    Evolution(const Problem& problem, const Arena& arena, std::uint64_t seed);
+
+    /// Breeds until a limit is reached. May be called again to go on. Allocates only the first
+    /// time.
+    void run(const EvolutionLimits& limits);
+
+    /// The best draft, in the backward direction; null while every pass has failed.
+    [[nodiscard]] const Draft* best() const { return hasBest_ ? &best_ : nullptr; }
+    [[nodiscard]] std::int64_t passes() const { return makers_[0].passes() + makers_[1].passes(); }
+
+  private:
+    struct Individual {
+        Draft draft;
+        Row<std::uint8_t> taste;
+        std::int64_t cost = 0;
+    };
+    using Population = std::vector<Individual>;
+
+    static constexpr std::size_t kBackward = 0;
+    static constexpr std::size_t kForward = 1;
+
+    [[nodiscard]] bool hasEnded(const EvolutionLimits& limits) const;
+    void resize(std::int64_t schedules);
+    void raise(const EvolutionLimits& limits);
+    void breed(std::size_t from, const EvolutionLimits& limits);
+    [[nodiscard]] const Individual& tournament(const Population& population);
+    [[nodiscard]] Individual& weaker(Population& population);
+    bool generate(std::size_t direction, Individual& into);
+    bool justify(std::size_t direction, const Individual& from, Individual& into);
+    void mixTaste(const Individual& father, const Individual& mother);
+    void keepIfBest(const Individual& individual);
+    [[nodiscard]] Slot floorOf(std::size_t direction) const;
+
+    const Problem& problem_;
+    const Arena& arena_;
+    Rng rng_;
+    std::vector<Generator> makers_;
+    std::vector<OrderRules> rules_;
+    std::vector<Population> populations_;
+    std::size_t size_ = 0;
+    Sequence sequence_;
+    Individual child_;
+    Individual spare_;
+    std::vector<Row<std::uint8_t>> skilledByMember_;  ///< who may be favoured
+    Draft best_;
+    std::int64_t bestCost_ = 0;
+    bool hasBest_ = false;
+    std::int32_t staleRounds_ = 0;
+};
+
+}  // namespace cinder::plan::search
