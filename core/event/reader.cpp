@@ -20,17 +20,8 @@ bool isDigit(char c) {
     return c >= '0' && c <= '9';
 }
 
-/// Numbers in `allowed` read "0..1440", never "0.000000..1440.000000".
-std::string plain(double number) {
-    return Json(number).dump();
-}
-
 std::string rangeText(Range<double> range) {
-    const auto text = [](double number) {
-        return number == std::floor(number) ? std::to_string(static_cast<std::int64_t>(number))
-                                            : plain(number);
-    };
-    return text(range.low) + ".." + text(range.high);
+    return plainNumber(range.low) + ".." + plainNumber(range.high);
 }
 
 /// A BCP 47 tag as far as its shape goes: "es", "es-MX"; "" stands for every language.
@@ -50,9 +41,10 @@ bool isLanguage(std::string_view tag) {
     return length > (isFirst ? 1U : 0U);
 }
 
-std::optional<double> readNumber(const Node& node, Range<double> range) {
+std::optional<double> readNumber(const Node& node, Range<double> range,
+                                 const char* type = "number") {
     if (!node.value.is_number()) {
-        node.blame(Fault::What::WrongType, "number");
+        node.blame(Fault::What::WrongType, type);
         return std::nullopt;
     }
     const auto number = node.value.get<double>();
@@ -92,6 +84,11 @@ std::string shortText(const Json& value) {
     return value.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
+std::string plainNumber(double number) {
+    const bool isWhole = number == std::floor(number) && std::abs(number) < 1e15;
+    return isWhole ? std::to_string(static_cast<std::int64_t>(number)) : Json(number).dump();
+}
+
 void readInto(const Node& node, bool& out) {
     if (!node.value.is_boolean()) return node.blame(Fault::What::WrongType, "boolean");
     out = node.value.get<bool>();
@@ -126,7 +123,7 @@ void readInto(const Node& node, ZonedInstant& out) {
 
 void readWhole(const Node& node, Range<std::int32_t> range, std::int32_t& out) {
     const Range<double> wide{static_cast<double>(range.low), static_cast<double>(range.high)};
-    const auto number = readNumber(node, wide);
+    const auto number = readNumber(node, wide, "integer");
     if (!number) return;
     if (*number != std::floor(*number)) return node.blame(Fault::What::WrongType, "integer");
     out = static_cast<std::int32_t>(*number);

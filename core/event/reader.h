@@ -32,6 +32,9 @@ struct Node {
 /// The value as JSON text for Fault::found: short, never a whole list.
 [[nodiscard]] std::string shortText(const Json& value);
 
+/// "5" rather than "5.0", "2.5" as it is.
+[[nodiscard]] std::string plainNumber(double number);
+
 /// Lowest and highest allowed value, both included.
 template <class Number>
 struct Range {

@@ -9,9 +9,6 @@ namespace cinder::event {
 
 namespace {
 
-std::string number(double value) {
-    return Json(value).dump();
-}
 std::string inQuotes(std::string_view word) {
     return '"' + std::string(word) + '"';
 }
@@ -74,13 +71,13 @@ void checkPieces(const Pieces& pieces, const std::string& path, Faults& faults) 
     if (pieces.width > pieces.length)
         faults.push_back({Fault::What::Contradiction,
                           path + "/widthMm",
-                          number(pieces.width.millimetres()),
+                          plainNumber(pieces.width.millimetres()),
                           path + "/lengthMm",
                           {}});
     if (pieces.narrowWidth > pieces.width)
         faults.push_back({Fault::What::Contradiction,
                           path + "/narrowWidthMm",
-                          number(pieces.narrowWidth.millimetres()),
+                          plainNumber(pieces.narrowWidth.millimetres()),
                           path + "/widthMm",
                           {}});
     std::int32_t percent = 0;
@@ -149,13 +146,13 @@ void checkKit(const Kit& kit, const Defined& defined, Faults& faults) {
         if (grate.width > grate.length)
             faults.push_back({Fault::What::Contradiction,
                               path + "/widthMm",
-                              number(grate.width.millimetres()),
+                              plainNumber(grate.width.millimetres()),
                               path + "/lengthMm",
                               {}});
         if (grate.coolSide >= grate.length)
             faults.push_back({Fault::What::Contradiction,
                               path + "/coolSideMm",
-                              number(grate.coolSide.millimetres()),
+                              plainNumber(grate.coolSide.millimetres()),
                               path + "/lengthMm",
                               {}});
     }

@@ -8,7 +8,7 @@ namespace cinder::event {
 namespace {
 
 std::string minutes(Duration duration) {
-    return Json(static_cast<double>(duration.count()) / 60000.0).dump();
+    return plainNumber(static_cast<double>(duration.count()) / 60000.0);
 }
 std::string inQuotes(const std::string& word) {
     return '"' + word + '"';
@@ -146,10 +146,11 @@ void checkLinks(const Examined& it) {
     }
 }
 
-/// Where a moment lies from the bell; nothing when it hangs on an arrival that is not fixed.
+/// Where a moment lies from the bell; nothing when it hangs on an arrival that is not fixed or
+/// that is itself at fault.
 std::optional<Duration> fromBell(const Moment& moment, const Event& event) {
     if (moment.anchor == Moment::Anchor::Serve) return moment.offset;
-    if (!event.site.arrival) return std::nullopt;
+    if (!event.site.arrival || event.site.arrival->at >= event.serve.at) return std::nullopt;
     return (event.site.arrival->at - event.serve.at) + moment.offset;
 }
 

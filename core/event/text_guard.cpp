@@ -12,6 +12,7 @@ namespace {
 
 /// No object of an event has a tenth of this; finding a member takes time by their number.
 constexpr std::size_t kMostMembers = 1000;
+constexpr std::size_t kLongestWord = 20;
 
 Fault::Place placeOf(std::string_view document, std::size_t offset) {
     const auto before = document.substr(0, std::min(offset, document.size()));
@@ -20,6 +21,19 @@ Fault::Place placeOf(std::string_view document, std::size_t offset) {
     const auto column =
         lineStart == std::string_view::npos ? before.size() + 1 : before.size() - lineStart;
     return {lines + 1, column};
+}
+
+/// What a person sees at a place in the text: up to the next blank, nothing at the end.
+std::string wordAt(std::string_view document, std::size_t offset) {
+    if (offset >= document.size()) return {};
+    const auto rest = document.substr(offset, kLongestWord);
+    std::string word;
+    for (const char c : rest) {
+        // Text cut from a document may end in the middle of a letter; keep to what is safe to show.
+        if (c <= ' ' || c > '~') break;
+        word += c;
+    }
+    return word.empty() ? " " : word;
 }
 
 /// How many bytes the well-formed UTF-8 sequence at the front has; 0 when it is not well-formed.
@@ -91,12 +105,17 @@ class Watch : public nlohmann::json_sax<nlohmann::json> {
     bool parse_error(std::size_t position, const std::string& lastToken,
                      const nlohmann::json::exception& error) override {
         constexpr int kNumberOverflow = 406;  // nlohmann-json, "json.exception.out_of_range.406"
-        Fault fault{Fault::What::NotJson, {}, lastToken.substr(0, 40), "RFC 8259", {}};
+        const std::size_t at = position == 0 ? 0 : position - 1;
         if (error.id == kNumberOverflow) {
-            fault = {Fault::What::OutOfRange, path(), lastToken.substr(0, 40), "-1e308..1e308", {}};
+            faults_.push_back({Fault::What::OutOfRange, path(), lastToken.substr(0, kLongestWord),
+                               "-1e308..1e308", placeOf(document_, at)});
+        } else {
+            faults_.push_back({Fault::What::NotJson,
+                               {},
+                               wordAt(document_, at),
+                               "RFC 8259",
+                               placeOf(document_, at)});
         }
-        fault.place = placeOf(document_, position == 0 ? 0 : position - 1);
-        faults_.push_back(std::move(fault));
         return false;
     }
     [[nodiscard]] Faults takeFaults() { return std::move(faults_); }

@@ -13,6 +13,9 @@ namespace cinder::plan {
 
 namespace {
 
+/// No crew has the time for more of one dish; more is a slip in a size or a count.
+constexpr std::size_t kMostBatches = 60;
+
 static_assert(static_cast<int>(event::StepKind::Cook) == static_cast<int>(TaskKind::Cook));
 static_assert(static_cast<int>(event::StepKind::Check) == static_cast<int>(TaskKind::Check));
 TaskKind kindOf(event::StepKind kind) {
@@ -34,10 +37,11 @@ class Builder {
   public:
     explicit Builder(const event::Event& event) : event_(event) {}
 
-    Problem build() {
+    Result<Problem, event::Faults> build() {
         addPlaces();
         addCrew();
         addResources();
+        if (auto faults = checkBatches(); !faults.empty()) return fail(std::move(faults));
         for (const auto& dish : event_.menu) {
             const auto batches = batchesOf(dish);
             for (const auto& step : dish.method)
@@ -57,6 +61,7 @@ class Builder {
     void addPlaces();
     void addCrew();
     void addResources();
+    [[nodiscard]] event::Faults checkBatches() const;
     [[nodiscard]] Batches batchesOf(const event::Dish& dish) const;
     [[nodiscard]] Batches batchesOf(const event::Dish& dish, const event::Step& step) const;
     void addStep(const event::Step& step, const event::Dish* dish, const Batches& ofDish);
@@ -149,6 +154,22 @@ Builder::Batches Builder::batchesOf(const event::Dish& dish) const {
     for (const auto& step : dish.method)
         if (!step.onGrates.empty()) return batchesOf(dish, step);
     return {};
+}
+
+event::Faults Builder::checkBatches() const {
+    event::Faults faults;
+    for (std::size_t d = 0; d < event_.menu.size(); ++d) {
+        const auto& dish = event_.menu[d];
+        for (const auto& step : dish.method) {
+            if (step.onGrates.empty() || batchesOf(dish, step).size() <= kMostBatches) continue;
+            faults.push_back({event::Fault::What::OutOfRange,
+                              "/menu/" + std::to_string(d) + "/pieces",
+                              std::to_string(batchesOf(dish, step).size()),
+                              "1.." + std::to_string(kMostBatches),
+                              {}});
+        }
+    }
+    return faults;
 }
 
 Duration Builder::fromBell(const event::Moment& moment) const {

@@ -20,7 +20,8 @@ namespace cinder::plan {
 /// Task ids are "lamb/slice" for a step of a dish, "lamb/cook/1" for its first batch, "tables" for
 /// work that belongs to no dish; the same event always gives the same ids in the same order. On
 /// a grate one unit of the resource is a millimetre of its length. Fails with the event's faults
-/// when it has any; an event that came out of event::parse has none.
+/// when it has any (an event that came out of event::parse has none), and when a dish would need
+/// more than 60 batches.
 [[nodiscard]] Result<Problem, event::Faults> build(const event::Event& event);
 
 }  // namespace cinder::plan

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "event/event.h"
+#include "event/fault.h"
+
+namespace cinder::test {
+
+/// The text of a file of the source tree; fails the test when it cannot be read.
+[[nodiscard]] std::string sourceText(const std::string& path);
+
+/// The document that has every member of the format once.
+[[nodiscard]] std::string everyMember();
+
+[[nodiscard]] std::vector<std::string> demoFiles();
+
+/// `document` with the only occurrence of `what` replaced; fails the test when there is none.
+[[nodiscard]] std::string replaced(std::string document, const std::string& what,
+                                   const std::string& by);
+
+/// The faults of a document; fails the test when it has none.
+[[nodiscard]] event::Faults faultsOf(const std::string& document);
+
+}  // namespace cinder::test
