@@ -27,7 +27,7 @@ struct Budget {
 struct Search {
     Budget budget;
     std::uint64_t seed = 1;
-    /// The plan to stay close to, when re-planning.
+    /// A plan to stay close to; `replan` does more for a day that has begun.
     const Schedule* incumbent = nullptr;
     /// Set from another thread to end the search with what it has.
     const std::atomic<bool>* stop = nullptr;

@@ -79,6 +79,29 @@ bool Evolution::justify(std::size_t direction, const Individual& from, Individua
     return generate(direction, into);
 }
 
+void Evolution::admit(const Schedule& schedule) {
+    const Project& forward = arena_.forward;
+    Draft known(forward);
+    for (Member j = 0; j < forward.size(); ++j) {
+        const PlannedTask& planned = schedule.tasks[static_cast<std::size_t>(forward.task[j])];
+        known.start[j] = forward.slot(planned.start.count());
+        known.finish[j] = forward.slot(planned.finish.count());
+        const bool hasPeople = !planned.pieces.empty() && !planned.pieces.front().people.empty();
+        sequence_.taste[j] =
+            hasPeople ? static_cast<std::uint8_t>(planned.pieces.front().people.front() + 1)
+                      : std::uint8_t{0};
+    }
+    rules_[kBackward].byFinish(known, sequence_);
+    generate(kBackward, spare_);
+}
+
+/// A schedule that is there already would only crowd out others.
+bool Evolution::isKnown(const Population& population, const Individual& child) const {
+    return std::any_of(population.begin(), population.end(), [&](const Individual& other) {
+        return other.cost == child.cost && other.draft.start == child.draft.start;
+    });
+}
+
 void Evolution::resize(std::int64_t schedules) {
     // About sixty schedules to a place of both populations; larger ones only pay when there is
     // time.
@@ -129,7 +152,7 @@ void Evolution::mixTaste(const Individual& father, const Individual& mother) {
 /// Every schedule of population `from` fathers one of the other population.
 void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
     const std::size_t to = 1 - from;
-    const double mutation = 0.5 / std::max(1, arena_.backward.size());
+    const double mutation = 1.0 / std::max(1, arena_.backward.size());
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
         const Individual& father = populations_[from][i];
         const Individual& mother = tournament(populations_[from]);
@@ -141,6 +164,7 @@ void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
         rules_[to].mutate(rng_, mutation, sequence_);
         mixTaste(father, mother);
         if (!generate(to, child_)) continue;
+        if (isKnown(populations_[to], child_)) continue;
         Individual& rival = weaker(populations_[to]);
         if (child_.cost <= rival.cost) std::swap(child_, rival);
     }

@@ -26,6 +26,9 @@ class Evolution {
     /// Both must outlive the search.
     Evolution(const Problem& problem, const Arena& arena, std::uint64_t seed);
 
+    /// Tries the order and the people of a known schedule first.
+    void admit(const Schedule& schedule);
+
     /// Breeds until a limit is reached. May be called again to go on. Allocates only the first
     /// time.
     void run(const EvolutionLimits& limits);
@@ -50,6 +53,7 @@ class Evolution {
     void raise(const EvolutionLimits& limits);
     void breed(std::size_t from, const EvolutionLimits& limits);
     [[nodiscard]] const Individual& tournament(const Population& population);
+    [[nodiscard]] bool isKnown(const Population& population, const Individual& child) const;
     [[nodiscard]] Individual& weaker(Population& population);
     bool generate(std::size_t direction, Individual& into);
     bool justify(std::size_t direction, const Individual& from, Individual& into);

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "plan/replan.h"
+#include "plan/search/solve.h"
+
+namespace cinder::plan {
+
+/// The problem that is left in the middle of a day, and what of it is fact.
+struct RestOfDay {
+    Problem problem;
+    search::Given given;
+    /// Where everything still to start would lie had nothing happened: late-leaning tasks as far
+    /// from the bell as before, early-leaning ones at the same time of day.
+    Schedule wished;
+};
+
+[[nodiscard]] RestOfDay restOfDay(const Problem& problem, const Schedule& schedule,
+                                  const Standing& standing);
+
+}  // namespace cinder::plan

@@ -1,0 +1,127 @@
+#include "plan/search/solve.h"
+
+#include <algorithm>
+
+#include "plan/bell_side.h"
+#include "plan/check.h"
+#include "plan/search/bounds.h"
+#include "plan/search/evolution.h"
+#include "plan/search/settle.h"
+
+namespace cinder::plan::search {
+
+namespace {
+
+bool isFixed(const Given& given, std::size_t i) {
+    return !given.isFixed.empty() && given.isFixed[i];
+}
+
+/// The tasks on some sides of the bell, as far as they are not fixed; the others that are not fixed
+/// are left out.
+Division divisionOf(const std::vector<BellSide>& sides, const Given& given, bool wantsAfter) {
+    Division division;
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        const bool isMember = (sides[i] == BellSide::After) == wantsAfter && !isFixed(given, i);
+        division.isMember.push_back(isMember);
+        division.isAbsent.push_back(!isMember && !isFixed(given, i));
+    }
+    division.fixed = given.schedule;
+    division.fixed.tasks.resize(sides.size());
+    return division;
+}
+
+/// What comes after the bell is planned first, forward and as early as can be: what must be done by
+/// the bell then leans against it.
+bool planAfterBell(const Problem& problem, const std::vector<BellSide>& sides, const Given& given,
+                   std::uint64_t seed, Schedule& into) {
+    const Division division = divisionOf(sides, given, true);
+    const auto arena = makeArena(problem, division);
+    if (!arena) return false;
+    const Project& project = arena->forward;
+    if (project.size() == 0) return true;
+    Generator maker(project, arena->distances(Direction::Forward));
+    OrderRules rules(project, arena->distances(Direction::Forward), project.horizon);
+    Rng rng(seed);
+    Sequence sequence{Row<Member>(project.size()), {}};
+    Draft draft(project);
+    Draft best;
+    std::int64_t bestCost = 0;
+    constexpr int kTries = 60;
+    const Slot bell =
+        std::max(project.slot(0), problem.arrival ? project.slot(problem.arrival->count()) : 0);
+    for (int k = 0; k < kTries; ++k) {
+        rules.sample(rng, k == 0 ? 40.0 : 2.0, sequence);
+        if (!maker.generate(sequence, bell, draft)) continue;
+        const std::int64_t cost = costOf(problem, project, draft, bell);
+        if (best.start.size() != 0 && cost >= bestCost) continue;
+        best = draft;
+        bestCost = cost;
+    }
+    if (best.start.size() == 0 || best.lateness > 0) return false;
+    into = toSchedule(problem, project, best, into);
+    return true;
+}
+
+/// The tight plan spread over the time there is. A capacity that was smaller earlier in the day can
+/// forbid what every order allows; then the tight plan stands.
+Schedule relaxed(const Problem& problem, const Plan& plan, const Given& given) {
+    Settling settling;
+    settling.arrival = problem.arrival.value_or(plan.latestArrival);
+    settling.margin = plan.latestArrival - settling.arrival;
+    settling.isFixed = given.isFixed;
+    settling.former = given.former;
+    Schedule schedule = settle(problem, plan.schedule, settling);
+    Problem judged = problem;
+    if (!given.isFixed.empty()) judged.arrival.reset();  // what is fixed may have begun before
+    return check(judged, schedule).empty() ? schedule : plan.schedule;
+}
+
+EndNow endingOf(const Search& search) {
+    const auto deadline = search.budget.time && search.budget.clock
+                              ? std::optional(search.budget.clock->running() + *search.budget.time)
+                              : std::nullopt;
+    return [deadline, clock = search.budget.clock, stop = search.stop] {
+        return (stop != nullptr && stop->load(std::memory_order_relaxed)) ||
+               (deadline && clock->running() >= *deadline);
+    };
+}
+
+}  // namespace
+
+Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const Given& given) {
+    const auto sides = bellSides(problem);
+    Division division = divisionOf(sides, given, false);
+    if (!planAfterBell(problem, sides, given, search.seed, division.fixed)) return fail(NoPlan{});
+    division.isAbsent.assign(sides.size(), false);
+    const auto arena = makeArena(problem, division);
+    if (!arena) return fail(NoPlan{NoPlan::Why::Malformed, {}, HalfMinutes{0}});
+
+    const Project& backward = arena->backward;
+    const Slot bound = std::max(criticalPath(backward), energyBound(backward));
+    Plan plan;
+    plan.arrivalBound = FromBell{backward.real(bound)};
+    if (problem.arrival && plan.arrivalBound < *problem.arrival)
+        return fail(NoPlan{NoPlan::Why::Impossible, {}, *problem.arrival - plan.arrivalBound});
+
+    Evolution evolution(problem, *arena, search.seed);
+    EvolutionLimits limits{search.budget.schedules, bound, endingOf(search)};
+    if (given.former != nullptr) {
+        evolution.admit(*given.former);
+        if (problem.arrival)
+            limits.bound = std::max(bound, backward.slot(problem.arrival->count()));
+    }
+    evolution.run(limits);
+    const Draft* best = evolution.best();
+    if (best == nullptr) return fail(NoPlan{});
+    if (best->lateness > 0)
+        return fail(NoPlan{NoPlan::Why::NotFound, {}, HalfMinutes{best->lateness}});
+    plan.schedule = toSchedule(problem, backward, *best, division.fixed);
+    plan.latestArrival = FromBell{backward.real(best->makespan)};
+    plan.schedulesTried = evolution.passes();
+    if (problem.arrival && plan.latestArrival < *problem.arrival)
+        return fail(NoPlan{NoPlan::Why::NotFound, {}, *problem.arrival - plan.latestArrival});
+    plan.schedule = relaxed(problem, plan, given);
+    return plan;
+}
+
+}  // namespace cinder::plan::search

@@ -1,0 +1,96 @@
+#include <catch2/catch.hpp>
+
+#include "invented_day.h"
+#include "orchard.h"
+#include "plan/check.h"
+#include "plan/replan.h"
+
+using namespace cinder;
+using namespace cinder::plan;
+using namespace cinder::plan::test;
+
+namespace {
+
+constexpr Duration at(int minute) {
+    return std::chrono::minutes{minute};
+}
+
+void judge(const Replanned& replanned) {
+    for (const Violation& violation : check(replanned.problem, replanned.plan.schedule))
+        FAIL(describe(replanned.problem, violation));
+}
+
+}  // namespace
+
+TEST_CASE("a day that runs to plan is not planned anew") {
+    const Problem problem = smallLunch();
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[0] = {at(-60), at(-50), false, 0};
+    actuals[1] = {at(-50), std::nullopt, false, 2};
+    actuals[4] = {at(-40), std::nullopt, false, 0};
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-40), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->changedPeople == 0);
+    CHECK(replanned->movedStarts == 0);
+    CHECK(replanned->plan.schedule.tasks[1].start == minutes(-50));
+    CHECK(replanned->plan.schedule.tasks[3].start == minutes(-15));
+}
+
+TEST_CASE("a bell that moves later takes the late work along and respects the hold") {
+    const Problem problem = smallLunch();
+    const std::vector<Actual> actuals(problem.tasks.size());
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-62), at(20)});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->plan.schedule.tasks[3].start == minutes(-15));
+    CHECK(replanned->plan.schedule.tasks[5].start == FromBell{0});
+}
+
+TEST_CASE("a bell that moves too near is refused with the missing minutes") {
+    const Problem problem = smallLunch();
+    const std::vector<Actual> actuals(problem.tasks.size());
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-60), at(-20)});
+    REQUIRE_FALSE(replanned.has_value());
+    CHECK(replanned.error().by >= minutes(15));
+}
+
+TEST_CASE("a skipped rest lets the meat be sliced at once") {
+    const Problem problem = smallLunch();
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[0] = {at(-45), at(-35), false, 0};
+    actuals[1] = {at(-35), at(-13), false, 5};
+    actuals[2].isSkipped = true;
+    actuals[4] = {at(-40), at(-14), false, 0};
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-12), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->plan.schedule.tasks[3].finish <= FromBell{0});
+}
+
+TEST_CASE("invented days that slip are planned again without breaking a rule") {
+    int replannedDays = 0;
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        Problem problem = inventDay(seed, 10 + static_cast<int>(seed % 15), 3);
+        Search search;
+        search.budget.schedules = 200;
+        auto first = makePlan(problem, search);
+        if (!first) continue;
+        problem.arrival = first->latestArrival - minutes(20);
+        first = makePlan(problem, search);
+        REQUIRE(first.has_value());
+        const Duration now = firstStart(first->schedule) + minutes(25);
+        std::vector<Actual> actuals(problem.tasks.size());
+        for (std::size_t i = 0; i < actuals.size(); ++i) {
+            const PlannedTask& planned = first->schedule.tasks[i];
+            if (planned.start < now - at(3)) actuals[i].start = planned.start + at(3);
+            if (planned.finish < now - at(5)) actuals[i].finish = planned.finish + at(5);
+        }
+        const auto replanned = replan(problem, first->schedule, {actuals, now, at(10)}, search);
+        if (!replanned) continue;
+        ++replannedDays;
+        INFO("day " << seed);
+        judge(*replanned);
+    }
+    CHECK(replannedDays >= 30);
+}
