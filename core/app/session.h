@@ -4,9 +4,8 @@
 /// and the command line go through here and nowhere else. Single-threaded; long searches are
 /// handed out as values to run elsewhere (`planningProblem`, `publishPlan`).
 
-#include <filesystem>
 #include <memory>
-#include <span>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,9 +13,12 @@
 #include "base/clock.h"
 #include "base/result.h"
 #include "event/event.h"
+#include "event/fault.h"
 #include "journal/operation.h"
 #include "journal/store.h"
 #include "live/day.h"
+#include "live/remaining.h"
+#include "plan/planner.h"
 
 namespace cinder::app {
 
@@ -32,8 +34,14 @@ struct Refusal {
         NoPlan,       ///< the planner found none
     };
     Why why = Why::NotNow;
-    std::string detail;  ///< for the log and the command line
+    std::string detail;                               ///< for the log and the command line
+    event::Faults faults;                             ///< for BadEvent: every fault, field by field
+    std::optional<plan::NoPlan> noPlan;               ///< for NoPlan, when a search was made
+    std::optional<journal::StoreError::Why> storage;  ///< for NotSaved and ReadOnly, when known
 };
+
+/// One plain English sentence for logs and the command line.
+[[nodiscard]] std::string describe(const Refusal& refusal);
 
 /// One line of the list of events.
 struct EventEntry {
@@ -59,6 +67,10 @@ class Session {
     /// A copy of the open event on a simulated clock that starts `lead` before its first task.
     [[nodiscard]] Result<EventId, Refusal> rehearse(int speed, Duration lead);
     [[nodiscard]] Result<void, Refusal> setRehearsalSpeed(int speed);
+    /// The open event as described; null while none is open.
+    [[nodiscard]] const event::Event* described() const;
+    /// The run sheet everybody follows; null while there is none.
+    [[nodiscard]] const live::RunSheet* sheet() const;
 
     // --- the day; each is durable when it returns a value ---
     [[nodiscard]] Result<void, Refusal> start(const TaskId& task);
@@ -73,12 +85,23 @@ class Session {
     [[nodiscard]] Result<void, Refusal> undo();
     /// Searches for a new plan from now on, done and running tasks fixed, and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();
+    /// The two halves of `replan`, for a search on another thread: what is still to be planned, as
+    /// a value; and the plan that was found for it. Publishing fails with NotNow when something
+    /// was done in between that the plan does not know of.
+    [[nodiscard]] Result<live::Remaining, Refusal> planningProblem() const;
+    [[nodiscard]] Result<void, Refusal> publishPlan(const live::Remaining& remaining,
+                                                    const plan::Schedule& schedule);
 
     /// Who holds the device; goes into every operation from here on.
     void setPerson(std::optional<PersonId> person);
 
-    /// The day at this instant. Cheap when nothing was applied and no second has passed.
+    /// The day at this instant; null while no event is open. Cheap when nothing was applied, no
+    /// second has passed and no alarm fell due.
     [[nodiscard]] std::shared_ptr<const Snapshot> look();
+    /// The event's time now: the device's, or the rehearsal's. Not moved by setting the wall clock.
+    [[nodiscard]] Instant now();
+    /// A person says that the wall clock, which jumped, is now right: from here on it is followed.
+    void followWallClock();
 
   private:
     struct State;

@@ -11,18 +11,12 @@
 #include "base/local_text.h"
 #include "base/units.h"
 #include "live/alarm.h"
+#include "live/outlook.h"
 #include "plan/problem.h"
 
 namespace cinder::app {
 
-enum class TaskState : std::uint8_t {
-    Waiting,  ///< something before it is not done
-    Ready,    ///< may begin
-    Running,
-    Over,  ///< time is up, waiting for a person to say so (coals, a batch to pull)
-    Done,
-    Skipped,
-};
+using live::TaskState;
 
 struct ChecklistLine {
     LocalText text;

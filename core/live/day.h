@@ -11,10 +11,10 @@
 #include <vector>
 
 #include "event/event.h"
+#include "base/units.h"
 #include "journal/operation.h"
 #include "live/alarm.h"
-#include "plan/dispatch.h"
-#include "plan/solution.h"
+#include "live/run_sheet.h"
 
 namespace cinder::live {
 
@@ -30,14 +30,6 @@ struct TaskFacts {
     friend bool operator==(const TaskFacts&, const TaskFacts&) = default;
 };
 
-/// The plan everybody follows: problem and schedule with the bell they were made for.
-struct RunSheet {
-    plan::Problem problem;
-    plan::Schedule schedule;
-    Instant bell;
-    friend bool operator==(const RunSheet&, const RunSheet&) = default;
-};
-
 struct Day {
     std::optional<event::Event> event;
     std::optional<RunSheet> sheet;
@@ -51,7 +43,14 @@ struct Day {
     friend bool operator==(const Day&, const Day&) = default;
 };
 
+/// How many turns a task on the grate has.
+[[nodiscard]] std::int32_t turnCount(const plan::Task& task);
+
 /// The day these operations tell of. Any order, any repetition: same result.
+///
+/// Of facts (a start, a turn, a reading) the first word counts, of wishes (the serve time, the
+/// plan) the last. An undo takes back what lies before it in clock order, itself included when it
+/// is undone in turn.
 [[nodiscard]] Day fold(std::span<const journal::Operation> operations);
 
 }  // namespace cinder::live

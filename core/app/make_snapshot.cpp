@@ -1,0 +1,154 @@
+#include "app/make_snapshot.h"
+
+#include <algorithm>
+#include <map>
+
+namespace cinder::app {
+
+namespace {
+
+std::size_t at(plan::TaskIndex index) {
+    return static_cast<std::size_t>(index);
+}
+
+/// "lamb/cook/2" and its brothers share everything before the number.
+std::string batchFamily(const TaskId& task) {
+    return task.text().substr(0, task.text().rfind('/'));
+}
+
+/// Arranges one day.
+class Arrangement {
+  public:
+    Arrangement(const live::Day& day, const live::Outlook& outlook)
+        : day_(day), outlook_(outlook), problem_(day.sheet->problem) {
+        for (const plan::Task& task : problem_.tasks)
+            if (task.batch) ++batches_[batchFamily(task.id)];
+        if (day.event)
+            for (const event::Dish& dish : day.event->menu)
+                dishes_.emplace(dish.id, dish.name);
+    }
+
+    std::vector<TaskCard> cards() const {
+        std::vector<TaskCard> cards;
+        for (std::size_t i = 0; i < problem_.tasks.size(); ++i)
+            cards.push_back(card(i));
+        std::sort(cards.begin(), cards.end(), [](const TaskCard& a, const TaskCard& b) {
+            return std::tie(a.start, a.id) < std::tie(b.start, b.id);
+        });
+        return cards;
+    }
+
+    std::vector<PersonCard> people() const {
+        std::vector<PersonCard> people;
+        for (std::size_t i = 0; i < problem_.crew.size(); ++i) {
+            const live::PersonOutlook& seen = outlook_.people[i];
+            PersonCard card{problem_.crew[i].id, problem_.crew[i].name, {}, {}, seen.nextAt};
+            if (seen.now) card.now = idOf(*seen.now);
+            if (seen.next) card.next = idOf(*seen.next);
+            people.push_back(std::move(card));
+        }
+        return people;
+    }
+
+    const TaskId& idOf(plan::TaskIndex task) const { return problem_.tasks[at(task)].id; }
+
+  private:
+    TaskCard card(std::size_t i) const {
+        const plan::Task& task = problem_.tasks[i];
+        const live::TaskOutlook& seen = outlook_.tasks[i];
+        TaskCard card;
+        card.id = task.id;
+        card.name = task.name;
+        if (task.dish)
+            if (const auto dish = dishes_.find(*task.dish); dish != dishes_.end())
+                card.dish = dish->second;
+        card.batch = task.batch;
+        if (task.batch) card.batchCount = batches_.at(batchFamily(task.id));
+        card.kind = task.kind;
+        const plan::Station& station = problem_.stations[static_cast<std::size_t>(task.station)];
+        card.station = station.id;
+        card.stationName = station.name;
+        card.state = seen.state;
+        card.plannedStart = seen.plannedStart;
+        card.plannedFinish = seen.plannedFinish;
+        card.start = seen.start;
+        card.finish = seen.finish;
+        card.latestStart = seen.latestStart;
+        card.slack = seen.slack;
+        card.isLate = seen.isLate;
+        card.isCritical = seen.isCritical;
+        card.turnsDone = seen.turnsDone;
+        card.turnCount = seen.turnCount;
+        card.nextTurn = seen.nextTurn;
+        addFacts(task, card);
+        addWork(i, card);
+        return card;
+    }
+
+    void addFacts(const plan::Task& task, TaskCard& card) const {
+        const auto found = day_.tasks.find(task.id);
+        const live::TaskFacts* facts = found == day_.tasks.end() ? nullptr : &found->second;
+        std::int32_t line = 0;
+        for (const LocalText& text : task.checklist)
+            card.checklist.push_back({text, facts && facts->ticks.count(line++) > 0});
+        if (facts && !facts->readings.empty()) card.lastReading = facts->readings.rbegin()->second;
+    }
+
+    void addWork(std::size_t i, TaskCard& card) const {
+        const plan::Task& task = problem_.tasks[i];
+        const plan::PlannedTask& planned = day_.sheet->schedule.tasks[i];
+        for (std::size_t k = 0; k < planned.pieces.size(); ++k) {
+            const plan::Piece& piece = planned.pieces[k];
+            TaskCard::Work work;
+            work.start = card.plannedStart + (piece.start - planned.start);
+            work.finish = work.start + piece.length;
+            if (k < task.hands.size()) work.act = task.hands[k].act;
+            for (const plan::PersonIndex index : piece.people) {
+                const PersonId& person = problem_.crew[static_cast<std::size_t>(index)].id;
+                work.people.push_back(person);
+                if (std::find(card.people.begin(), card.people.end(), person) == card.people.end())
+                    card.people.push_back(person);
+            }
+            card.work.push_back(std::move(work));
+        }
+    }
+
+    const live::Day& day_;
+    const live::Outlook& outlook_;
+    const plan::Problem& problem_;
+    std::map<std::string, std::int32_t> batches_;
+    std::map<DishId, LocalText> dishes_;
+};
+
+}  // namespace
+
+Snapshot makeSnapshot(const live::Day& day, const live::Outlook& outlook, Instant now) {
+    const live::RunSheet& sheet = *day.sheet;
+    const Arrangement arrangement(day, outlook);
+    Snapshot snapshot;
+    if (day.event) {
+        snapshot.name = day.event->name;
+        snapshot.offset = day.event->serve.offset;
+    }
+    snapshot.now = now;
+    snapshot.serve = day.serve.value_or(sheet.bell);
+    snapshot.promisedServe = day.event ? day.event->serve.at : sheet.bell;
+    const Duration arrival = sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
+    snapshot.arrival = sheet.bell + arrival;
+    snapshot.ready = outlook.ready;
+    snapshot.lateness = outlook.lateness;
+    if (outlook.weakest) snapshot.weakest = arrangement.idOf(*outlook.weakest);
+    for (const plan::Station& station : sheet.problem.stations) {
+        snapshot.stations.push_back(station.id);
+        snapshot.stationNames.push_back(station.name);
+    }
+    snapshot.tasks = arrangement.cards();
+    snapshot.people = arrangement.people();
+    snapshot.timers = outlook.timers;
+    for (const live::Overdue& overdue : outlook.overdue)
+        snapshot.notices.push_back(
+            {Notice::What::MaximumLag, arrangement.idOf(overdue.task), overdue.by});
+    return snapshot;
+}
+
+}  // namespace cinder::app

@@ -1,0 +1,38 @@
+#include "app/session.h"
+
+namespace cinder::app {
+
+namespace {
+
+const char* sentence(Refusal::Why why) {
+    switch (why) {
+        case Refusal::Why::NoEvent:
+            return "no event is open: open one first";
+        case Refusal::Why::UnknownTask:
+            return "the run sheet has no such task";
+        case Refusal::Why::NotNow:
+            return "this cannot be done now";
+        case Refusal::Why::ReadOnly:
+            return "the journal is read-only: nothing can be added";
+        case Refusal::Why::NotSaved:
+            return "it could not be saved and does not count: make room on the device, then do it "
+                   "again";
+        case Refusal::Why::BadEvent:
+            return "the event document has faults";
+        case Refusal::Why::NoPlan:
+            break;
+    }
+    return "no plan keeps this promise";
+}
+
+}  // namespace
+
+std::string describe(const Refusal& refusal) {
+    std::string text = sentence(refusal.why);
+    if (!refusal.detail.empty()) text += " (" + refusal.detail + ")";
+    for (const event::Fault& fault : refusal.faults)
+        text += "\n" + event::describe(fault);
+    return text;
+}
+
+}  // namespace cinder::app

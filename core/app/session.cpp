@@ -1,0 +1,322 @@
+#include "app/session.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/make_snapshot.h"
+#include "app/session_state.h"
+#include "event/json.h"
+#include "plan/build/build.h"
+
+namespace cinder::app {
+
+namespace {
+
+using Why = Refusal::Why;
+using Taken = Result<void, Refusal>;
+
+tl::unexpected<Refusal> refuse(Why why, std::string detail = {}) {
+    return fail(Refusal{why, std::move(detail), {}, {}, {}});
+}
+
+/// Plans an event from its document alone.
+Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
+    auto problem = plan::build(event);
+    if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
+    auto found = plan::makePlan(*problem);
+    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
+    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
+}
+
+/// What an event is called and when it serves, without its plan.
+live::Day heading(std::vector<journal::Operation> operations) {
+    std::erase_if(operations, [](const journal::Operation& op) {
+        return std::holds_alternative<journal::PlanPublished>(op.body);
+    });
+    return live::fold(operations);
+}
+
+/// The plan with which a day began: the last one before the first touch.
+const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& operations) {
+    const journal::PlanPublished* plan = nullptr;
+    for (const journal::Operation& op : operations) {
+        if (const auto* published = std::get_if<journal::PlanPublished>(&op.body))
+            plan = published;
+        else if (plan && !std::holds_alternative<journal::EventDescribed>(op.body))
+            break;
+    }
+    return plan;
+}
+
+std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant after) {
+    for (const live::Timer& timer : timers)
+        if (timer.due > after) return timer.due;
+    return std::nullopt;
+}
+
+}  // namespace
+
+Session::Session(journal::Store& store, const Clock& clock)
+    : state_(std::make_unique<State>(store, clock)) {}
+
+Session::~Session() = default;
+
+// --- events --------------------------------------------------------------------------------------
+
+Result<std::vector<EventEntry>, Refusal> Session::events() const {
+    auto ids = state_->store.events();
+    if (!ids) return fail(refusalFor(ids.error()));
+    std::vector<EventEntry> entries;
+    for (const EventId& id : *ids) {
+        auto operations = state_->store.read(id);
+        if (!operations) return fail(refusalFor(operations.error()));
+        const live::Day day = heading(std::move(*operations));
+        if (!day.event) continue;
+        entries.push_back({id, day.event->name, day.serve.value_or(day.event->serve.at),
+                           day.event->serve.offset, day.rehearsal.has_value()});
+    }
+    return entries;
+}
+
+Result<EventId, Refusal> Session::importEvent(const std::string& document) {
+    auto event = event::parse(document);
+    if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
+    if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
+    auto sheet = planFor(*event);
+    if (!sheet) return fail(std::move(sheet.error()));
+    std::vector<journal::Body> bodies;
+    bodies.emplace_back(journal::EventDescribed{document});
+    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(*sheet)});
+    if (auto stored = state_->recordAll(event->id, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    if (auto opened = open(event->id); !opened) return fail(std::move(opened.error()));
+    return event->id;
+}
+
+Taken Session::open(const EventId& event) {
+    return state_->load(event);
+}
+
+Result<EventId, Refusal> Session::rehearse(int speed, Duration lead) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const live::Day& day = state_->open->day;
+    const journal::PlanPublished* plan = firstPlan(state_->operations);
+    if (!day.sheet || !day.event || !plan) return refuse(Why::NoPlan);
+    auto ids = state_->store.events();
+    if (!ids) return fail(refusalFor(ids.error()));
+    const std::string stem = day.event->id.text() + ".rehearsal-";
+    int number = 1;
+    while (std::find(ids->begin(), ids->end(), EventId(stem + std::to_string(number))) !=
+           ids->end())
+        ++number;
+    const EventId copy(stem + std::to_string(number));
+
+    const auto sheet = live::readRunSheet(plan->document);
+    if (!sheet) return refuse(Why::NoPlan, sheet.error().detail);
+    const Instant begin = sheet->bell + plan::firstStart(sheet->schedule) - lead;
+    std::vector<journal::Body> bodies;
+    bodies.emplace_back(journal::EventDescribed{event::write(*day.event)});
+    bodies.emplace_back(*plan);
+    bodies.emplace_back(journal::RehearsalSet{{state_->clock.wall(), begin, speed}});
+    if (auto stored = state_->recordAll(copy, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    if (auto opened = open(copy); !opened) return fail(std::move(opened.error()));
+    return copy;
+}
+
+Taken Session::setRehearsalSpeed(int speed) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (!state_->open->day.rehearsal) return refuse(Why::NotNow, "not a rehearsal");
+    if (speed < 0) return refuse(Why::NotNow, "time does not run backwards");
+    return state_->record(journal::RehearsalSet{{state_->clock.wall(), state_->now(), speed}});
+}
+
+const event::Event* Session::described() const {
+    return state_->open && state_->open->day.event ? &*state_->open->day.event : nullptr;
+}
+
+const live::RunSheet* Session::sheet() const {
+    return state_->open && state_->open->day.sheet ? &*state_->open->day.sheet : nullptr;
+}
+
+// --- the day -------------------------------------------------------------------------------------
+
+Taken Session::start(const TaskId& task) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const auto state = state_->outlook().tasks[*found].state;
+    if (state != live::TaskState::Waiting && state != live::TaskState::Ready)
+        return refuse(Why::NotNow, "it has begun");
+    return state_->record(journal::TaskStarted{task, state_->now()});
+}
+
+Taken Session::finish(const TaskId& task) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const auto state = state_->outlook().tasks[*found].state;
+    if (state == live::TaskState::Done || state == live::TaskState::Skipped)
+        return refuse(Why::NotNow, "it is over");
+    return state_->record(journal::TaskFinished{task, state_->now()});
+}
+
+Taken Session::skip(const TaskId& task) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const auto state = state_->outlook().tasks[*found].state;
+    if (state == live::TaskState::Done || state == live::TaskState::Skipped)
+        return refuse(Why::NotNow, "it is over");
+    return state_->record(journal::TaskSkipped{task, state_->now()});
+}
+
+Taken Session::tick(const TaskId& task, std::int32_t line) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const live::Day& day = state_->open->day;
+    const auto lines = day.sheet->problem.tasks[*found].checklist.size();
+    if (line < 0 || static_cast<std::size_t>(line) >= lines)
+        return refuse(Why::UnknownTask, task.text() + " line " + std::to_string(line));
+    if (const auto facts = day.tasks.find(task); facts != day.tasks.end()) {
+        if (facts->second.ticks.count(line) > 0) return refuse(Why::NotNow, "it is ticked");
+        if (facts->second.skipped) return refuse(Why::NotNow, "it is skipped");
+    }
+    return state_->record(journal::LineTicked{task, line, state_->now()});
+}
+
+Taken Session::turn(const TaskId& task) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const live::TaskOutlook seen = state_->outlook().tasks[*found];
+    const bool isOn = seen.state == live::TaskState::Running || seen.state == live::TaskState::Over;
+    if (!isOn || seen.turnsDone >= seen.turnCount)
+        return refuse(Why::NotNow, "there is no turn to do");
+    return state_->record(journal::Turned{task, seen.turnsDone + 1, state_->now()});
+}
+
+Taken Session::read(const TaskId& task, Temperature temperature) {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const double celsius = temperature.celsius();
+    // Below absolute zero or hotter than any coal: a slip of the finger or a broken probe.
+    if (celsius < -100.0 || celsius > 1200.0) return refuse(Why::NotNow, "no such temperature");
+    const auto milli = (temperature - Temperature{}).kelvin() * 1000.0;
+    return state_->record(journal::TemperatureRead{
+        task, static_cast<std::int64_t>(std::llround(milli)), state_->now()});
+}
+
+Taken Session::moveServe(Instant serve) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (state_->open->day.serve == serve) return refuse(Why::NotNow, "it is the serve time");
+    return state_->record(journal::ServeTimeMoved{serve, state_->now()});
+}
+
+Taken Session::acknowledge(const std::string& alarm) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (!state_->open->day.sheet) return refuse(Why::NoPlan);
+    const auto timers = state_->outlook().timers;
+    const auto found = std::find_if(timers.begin(), timers.end(),
+                                    [&](const live::Timer& t) { return t.name == alarm; });
+    if (found == timers.end()) return refuse(Why::NotNow, "no such alarm: " + alarm);
+    if (found->acknowledged) return refuse(Why::NotNow, "it is silent already");
+    return state_->record(journal::AlarmAcknowledged{alarm, state_->now()});
+}
+
+Taken Session::undo() {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const auto last = state_->reversible();
+    if (!last) return refuse(Why::NotNow, "nothing can be taken back any more");
+    return state_->record(journal::Undone{last->operation});
+}
+
+// --- plans ---------------------------------------------------------------------------------------
+
+Result<live::Remaining, Refusal> Session::planningProblem() const {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const live::Day& day = state_->open->day;
+    if (!day.sheet) return refuse(Why::NoPlan);
+    return live::remainingAt(day, state_->outlook(), state_->now(),
+                             day.serve.value_or(day.sheet->bell));
+}
+
+Taken Session::publishPlan(const live::Remaining& remaining, const plan::Schedule& schedule) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const live::Day& day = state_->open->day;
+    if (!day.sheet || schedule.tasks.size() != remaining.problem.tasks.size())
+        return refuse(Why::NoPlan);
+    const auto known = live::progressAt(day, *day.sheet, remaining.now);
+    const auto planned = live::remainingAt(day, state_->outlook(), remaining.now, remaining.bell);
+    if (planned.original != remaining.original ||
+        known.size() != remaining.sheet.problem.tasks.size())
+        return refuse(Why::NotNow, "something was done while the plan was made");
+    return state_->record(
+        journal::PlanPublished{live::writeRunSheet(live::rejoin(remaining, schedule))});
+}
+
+Taken Session::replan() {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const live::Day& day = state_->open->day;
+    if (!day.sheet) return refuse(Why::NoPlan);
+    const Instant now = state_->now();
+    const live::Outlook outlook = state_->outlook();
+    const Instant serve = day.serve.value_or(day.sheet->bell);
+    // When the promised minute cannot be met, the best plan for the first one that can is still
+    // the plan to follow; the lateness stays on the screen.
+    std::optional<plan::NoPlan> why;
+    for (const int minutes : {0, 5, 10, 15, 20, 30, 45, 60, 90, 120, 180}) {
+        const auto remaining =
+            live::remainingAt(day, outlook, now, serve + std::chrono::minutes{minutes});
+        plan::Search search;
+        search.incumbent = &remaining.incumbent;
+        auto found = plan::makePlan(remaining.problem, search);
+        if (found) return publishPlan(remaining, found->schedule);
+        if (!why) why = std::move(found.error());
+    }
+    return fail(Refusal{Why::NoPlan, {}, {}, std::move(why), {}});
+}
+
+void Session::setPerson(std::optional<PersonId> person) {
+    state_->person = std::move(person);
+}
+
+// --- looking -------------------------------------------------------------------------------------
+
+std::shared_ptr<const Snapshot> Session::look() {
+    State& s = *state_;
+    s.clock.compare();
+    if (!s.open || !s.open->day.sheet) return nullptr;
+    const Instant now = s.now();
+    if (s.seen && now >= s.seen->now &&
+        std::chrono::floor<std::chrono::seconds>(now) ==
+            std::chrono::floor<std::chrono::seconds>(s.seen->now)) {
+        const auto due = firstDue(s.seen->timers, s.seen->now);
+        if (!due || *due > now) return s.seen;
+    }
+    Snapshot snapshot =
+        makeSnapshot(s.open->day, live::lookAt(s.open->day, *s.open->dispatch, now), now);
+    snapshot.event = *s.event;
+    snapshot.isRehearsal = s.open->day.rehearsal.has_value();
+    snapshot.speed = s.speed();
+    if (const auto last = s.reversible()) snapshot.undo = last->offer;
+    const bool isNewer = s.store.access() == journal::Access::Newer ||
+                         (s.open->day.event && s.open->day.event->isReadOnly());
+    snapshot.isReadOnly = isNewer || s.store.access() != journal::Access::Full;
+    if (isNewer) snapshot.notices.push_back({Notice::What::NewerVersion, {}, {}});
+    if (s.store.access() == journal::Access::ReadOnlyFile)
+        snapshot.notices.push_back({Notice::What::ReadOnly, {}, {}});
+    if (s.isDiskFull) snapshot.notices.push_back({Notice::What::DiskFull, {}, {}});
+    if (s.clock.jump() != Duration{0})
+        snapshot.notices.push_back({Notice::What::ClockJumped, {}, s.clock.jump()});
+    s.seen = std::make_shared<const Snapshot>(std::move(snapshot));
+    return s.seen;
+}
+
+Instant Session::now() {
+    state_->clock.compare();
+    return state_->now();
+}
+
+void Session::followWallClock() {
+    state_->clock.followWall();
+    state_->seen.reset();
+}
+
+}  // namespace cinder::app

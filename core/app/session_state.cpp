@@ -1,0 +1,150 @@
+#include "app/session_state.h"
+
+#include <algorithm>
+
+namespace cinder::app {
+
+namespace {
+
+/// In real time, however fast a rehearsal runs. Source: our design, section 9.
+constexpr std::chrono::seconds kUndoOffered{15};
+
+/// What a touch was, for the words of its undo; nothing for what is no touch.
+struct OfferMaker {
+    using What = UndoOffer::What;
+    using Offer = std::optional<UndoOffer>;
+
+    static Offer about(What what, std::optional<TaskId> task = {},
+                       std::optional<std::int32_t> number = {}) {
+        return UndoOffer{what, std::move(task), number, {}};
+    }
+    Offer operator()(const journal::TaskStarted& o) const { return about(What::Start, o.task); }
+    Offer operator()(const journal::TaskFinished& o) const { return about(What::Finish, o.task); }
+    Offer operator()(const journal::TaskSkipped& o) const { return about(What::Skip, o.task); }
+    Offer operator()(const journal::LineTicked& o) const {
+        return about(What::Tick, o.task, o.line + 1);
+    }
+    Offer operator()(const journal::Turned& o) const { return about(What::Turn, o.task, o.turn); }
+    Offer operator()(const journal::TemperatureRead& o) const {
+        return about(What::Reading, o.task);
+    }
+    Offer operator()(const journal::ServeTimeMoved&) const { return about(What::ServeTime); }
+    Offer operator()(const journal::AlarmAcknowledged&) const { return about(What::Acknowledge); }
+    Offer operator()(const journal::Undone&) const { return about(What::Undo); }
+    Offer operator()(const journal::EventDescribed&) const { return {}; }
+    Offer operator()(const journal::PlanPublished&) const { return {}; }
+    Offer operator()(const journal::RehearsalSet&) const { return {}; }
+    Offer operator()(const journal::Unknown&) const { return {}; }
+};
+
+}  // namespace
+
+OpenDay::OpenDay(live::Day folded) : day(std::move(folded)) {
+    if (day.sheet) dispatch.emplace(day.sheet->problem, day.sheet->schedule);
+}
+
+Refusal refusalFor(const journal::StoreError& error) {
+    using Store = journal::StoreError::Why;
+    Refusal refusal{Refusal::Why::NotSaved, error.detail, {}, {}, error.why};
+    if (error.why == Store::ReadOnly) refusal.why = Refusal::Why::ReadOnly;
+    return refusal;
+}
+
+Instant Session::State::now() const {
+    if (open && open->day.rehearsal) return RehearsalClock(clock, *open->day.rehearsal).wall();
+    return clock.wall();
+}
+
+int Session::State::speed() const {
+    return open && open->day.rehearsal ? open->day.rehearsal->speed : 1;
+}
+
+Result<void, Refusal> Session::State::load(const EventId& id) {
+    auto read = store.read(id);
+    if (!read) return fail(refusalFor(read.error()));
+    if (read->empty()) return fail(Refusal{Refusal::Why::NoEvent, id.text(), {}, {}, {}});
+    operations = std::move(*read);
+    for (const journal::Operation& op : operations)
+        stamps.witness(op.stamp);
+    event = id;
+    refold();
+    return {};
+}
+
+void Session::State::refold() {
+    open = std::make_unique<OpenDay>(live::fold(operations));
+    seen.reset();
+}
+
+Result<void, Refusal> Session::State::record(journal::Body body) {
+    std::vector<journal::Body> bodies;
+    bodies.push_back(std::move(body));
+    return recordAll(*event, std::move(bodies));
+}
+
+Result<void, Refusal> Session::State::recordAll(const EventId& id,
+                                                std::vector<journal::Body> bodies) {
+    auto next = store.nextId(id);
+    if (!next) return fail(refusalFor(next.error()));
+    clock.compare();
+    std::vector<journal::Operation> batch;
+    for (journal::Body& body : bodies) {
+        journal::Operation op;
+        op.event = id;
+        op.id = *next;
+        ++next->sequence;
+        op.stamp = stamps.tick(clock.wall());
+        op.person = person;
+        op.body = std::move(body);
+        batch.push_back(std::move(op));
+    }
+    const auto stored = store.append(batch);
+    isDiskFull = !stored && stored.error().why == journal::StoreError::Why::DiskFull;
+    if (!stored) {
+        seen.reset();
+        return fail(refusalFor(stored.error()));
+    }
+    if (event == id) {
+        operations.insert(operations.end(), batch.begin(), batch.end());
+        refold();
+    }
+    return {};
+}
+
+std::optional<Refusal> Session::State::objection() const {
+    if (!event || !open) return Refusal{Refusal::Why::NoEvent, {}, {}, {}, {}};
+    if (store.access() != journal::Access::Full)
+        return Refusal{Refusal::Why::ReadOnly, "the store", {}, {}, {}};
+    if (open->day.event && open->day.event->isReadOnly())
+        return Refusal{Refusal::Why::ReadOnly, "the event was made by a newer version", {}, {}, {}};
+    return std::nullopt;
+}
+
+Result<std::size_t, Refusal> Session::State::find(const TaskId& task) const {
+    if (auto no = objection()) return fail(std::move(*no));
+    if (!open->day.sheet) return fail(Refusal{Refusal::Why::NoPlan, {}, {}, {}, {}});
+    const auto& tasks = open->day.sheet->problem.tasks;
+    const auto found =
+        std::find_if(tasks.begin(), tasks.end(), [&](const plan::Task& t) { return t.id == task; });
+    if (found == tasks.end())
+        return fail(Refusal{Refusal::Why::UnknownTask, task.text(), {}, {}, {}});
+    return static_cast<std::size_t>(found - tasks.begin());
+}
+
+live::Outlook Session::State::outlook() const {
+    return live::lookAt(open->day, *open->dispatch, now());
+}
+
+std::optional<Session::State::Reversible> Session::State::reversible() const {
+    const journal::Operation* last = nullptr;
+    for (const journal::Operation& op : operations)
+        if (op.id.device == store.device() && (!last || last->id < op.id)) last = &op;
+    if (!last) return std::nullopt;
+    auto offer = std::visit(OfferMaker{}, last->body);
+    const Duration left = last->stamp.wall + kUndoOffered - clock.wall();
+    if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;
+    offer->until = now() + left * speed();
+    return Reversible{last->id, std::move(*offer)};
+}
+
+}  // namespace cinder::app

@@ -1,0 +1,64 @@
+#pragma once
+
+/// What a session holds while an event is open; internal to core/app.
+
+#include <vector>
+
+#include "app/session.h"
+#include "app/steady_clock.h"
+#include "journal/hybrid_clock.h"
+
+namespace cinder::app {
+
+/// A day with the dispatch made for its sheet. Stays where it was made: the dispatch points into
+/// the day.
+struct OpenDay {
+    explicit OpenDay(live::Day folded);
+    OpenDay(const OpenDay&) = delete;
+    OpenDay& operator=(const OpenDay&) = delete;
+
+    live::Day day;
+    std::optional<plan::Dispatch> dispatch;
+};
+
+struct Session::State {
+    State(journal::Store& opened, const Clock& device) : store(opened), clock(device) {}
+
+    journal::Store& store;
+    SteadyClock clock;
+    journal::HybridClock stamps;
+    std::optional<PersonId> person;
+    std::optional<EventId> event;
+    std::vector<journal::Operation> operations;
+    std::unique_ptr<OpenDay> open;
+    bool isDiskFull = false;
+    std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds
+
+    /// The event's time: real, or the rehearsal's.
+    [[nodiscard]] Instant now() const;
+    [[nodiscard]] int speed() const;
+
+    /// Reads an event from the store and makes it the open one.
+    [[nodiscard]] Result<void, Refusal> load(const EventId& id);
+    /// Appends to the open event, durably, and folds again. Nothing changes when it fails.
+    [[nodiscard]] Result<void, Refusal> record(journal::Body body);
+    [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
+                                                  std::vector<journal::Body> bodies);
+    void refold();
+
+    /// Why nothing may be recorded, if so.
+    [[nodiscard]] std::optional<Refusal> objection() const;
+    /// The task's place on the sheet.
+    [[nodiscard]] Result<std::size_t, Refusal> find(const TaskId& task) const;
+    [[nodiscard]] live::Outlook outlook() const;
+    /// The last thing done on this device, as long as it can be taken back.
+    struct Reversible {
+        journal::OperationId operation;
+        UndoOffer offer;
+    };
+    [[nodiscard]] std::optional<Reversible> reversible() const;
+};
+
+[[nodiscard]] Refusal refusalFor(const journal::StoreError& error);
+
+}  // namespace cinder::app

@@ -1,0 +1,36 @@
+#pragma once
+
+/// The wall clock as it was when the app started, carried on evenly.
+///
+/// A person, a network or a flat button cell can set a device's wall clock in the middle of a day.
+/// Timers are instants, so following such a jump would move every one of them against the meat.
+/// This clock does not follow: it goes on from the reading it was made with, by the running time.
+/// Small corrections, as a time service makes them, are followed. After a restart only the wall
+/// clock exists, and is taken as it is.
+
+#include "base/clock.h"
+
+namespace cinder::app {
+
+class SteadyClock final : public Clock {
+  public:
+    /// `device` must outlive this clock.
+    explicit SteadyClock(const Clock& device);
+
+    [[nodiscard]] Instant wall() const override;
+    [[nodiscard]] Duration running() const override { return device_.running(); }
+
+    /// Compares the two readings; call it regularly. Follows a drift, takes note of a jump.
+    void compare();
+    /// How far the wall clock was set ahead (or back) since this clock was made.
+    [[nodiscard]] Duration jump() const { return jump_; }
+    /// From here on shows what the wall clock shows.
+    void followWall();
+
+  private:
+    const Clock& device_;
+    Instant base_;      ///< what this clock shows at running time zero
+    Duration jump_{0};  ///< the wall clock shows this much more
+};
+
+}  // namespace cinder::app

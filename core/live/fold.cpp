@@ -1,0 +1,200 @@
+#include <algorithm>
+#include <set>
+
+#include "event/json.h"
+#include "journal/codec.h"
+#include "live/day.h"
+
+namespace cinder::live {
+
+namespace {
+
+using journal::Operation;
+using journal::OperationId;
+
+/// A total order even over operations that claim the same name, so that the result cannot depend
+/// on which came first.
+bool isFoldedBefore(const Operation* a, const Operation* b) {
+    if (journal::comesBefore(*a, *b)) return true;
+    if (journal::comesBefore(*b, *a)) return false;
+    const auto aText = journal::writeBody(a->body);
+    const auto bText = journal::writeBody(b->body);
+    return std::tie(aText.kind, aText.text) < std::tie(bText.kind, bText.text);
+}
+
+/// Each operation once, in the order of the fold.
+std::vector<const Operation*> inOrder(std::span<const Operation> operations) {
+    std::vector<const Operation*> order;
+    order.reserve(operations.size());
+    for (const Operation& op : operations)
+        order.push_back(&op);
+    if (!std::is_sorted(order.begin(), order.end(), isFoldedBefore))
+        std::sort(order.begin(), order.end(), isFoldedBefore);
+    std::set<OperationId> seen;
+    order.erase(std::remove_if(order.begin(), order.end(),
+                               [&](const Operation* op) { return !seen.insert(op->id).second; }),
+                order.end());
+    return order;
+}
+
+/// What still counts. An undo only reaches back: it counts when it comes after what it names,
+/// which rules out circles, and when it was not undone itself. So one walk from the end decides.
+std::vector<const Operation*> withoutUndone(const std::vector<const Operation*>& order) {
+    std::set<OperationId> undone;
+    std::vector<const Operation*> counting;
+    for (auto op = order.rbegin(); op != order.rend(); ++op) {
+        if (undone.erase((*op)->id) > 0) continue;
+        if (const auto* undo = std::get_if<journal::Undone>(&(*op)->body))
+            undone.insert(undo->operation);
+        else
+            counting.push_back(*op);
+    }
+    std::reverse(counting.begin(), counting.end());
+    return counting;
+}
+
+/// The run sheet and the lookup that everything about tasks needs.
+class TaskIndexes {
+  public:
+    explicit TaskIndexes(const std::optional<RunSheet>& sheet) {
+        if (!sheet) return;
+        for (const plan::Task& task : sheet->problem.tasks)
+            tasks_.emplace(task.id, &task);
+    }
+    [[nodiscard]] const plan::Task* find(const TaskId& id) const {
+        const auto found = tasks_.find(id);
+        return found == tasks_.end() ? nullptr : found->second;
+    }
+
+  private:
+    std::map<TaskId, const plan::Task*> tasks_;
+};
+
+/// Takes the operations one by one; the first word on a fact stands, the last one on a wish.
+class Folder {
+  public:
+    explicit Folder(Day& day) : day_(day), tasks_(day.sheet) {}
+
+    void take(const Operation& op) {
+        op_ = &op;
+        std::visit(*this, op.body);
+    }
+
+    void operator()(const journal::TaskStarted& o) {
+        TaskFacts* facts = factsOf(o.task);
+        if (!facts || facts->started) return;
+        facts->started = o.at;
+        facts->startedBy = op_->person;
+    }
+    void operator()(const journal::TaskFinished& o) {
+        if (TaskFacts* facts = factsOf(o.task); facts && !facts->finished) facts->finished = o.at;
+    }
+    void operator()(const journal::TaskSkipped& o) {
+        if (TaskFacts* facts = factsOf(o.task); facts && !facts->skipped) facts->skipped = o.at;
+    }
+    void operator()(const journal::LineTicked& o) {
+        const plan::Task* task = tasks_.find(o.task);
+        if (task && (o.line < 0 || std::cmp_greater_equal(o.line, task->checklist.size())))
+            return setAside();
+        if (TaskFacts* facts = factsOf(o.task)) facts->ticks.emplace(o.line, o.at);
+    }
+    void operator()(const journal::Turned& o) {
+        const plan::Task* task = tasks_.find(o.task);
+        if (task && (o.turn < 1 || o.turn > turnCount(*task))) return setAside();
+        if (TaskFacts* facts = factsOf(o.task)) facts->turns.emplace(o.turn, o.at);
+    }
+    void operator()(const journal::TemperatureRead& o) {
+        if (TaskFacts* facts = factsOf(o.task))
+            facts->readings.emplace(
+                o.at, Temperature::fromCelsius(static_cast<double>(o.milliCelsius) / 1000.0));
+    }
+    void operator()(const journal::ServeTimeMoved& o) { day_.serve = o.serve; }
+    void operator()(const journal::AlarmAcknowledged& o) {
+        day_.acknowledged.emplace(o.alarm, o.at);
+    }
+    void operator()(const journal::RehearsalSet& o) { day_.rehearsal = o.anchor; }
+    void operator()(const journal::EventDescribed& o) { describe(o.document); }
+    void operator()(const journal::PlanPublished&) {}
+    void operator()(const journal::Undone&) {}
+    void operator()(const journal::Unknown&) { setAside(); }
+
+  private:
+    void setAside() { day_.setAside.push_back(op_->id); }
+
+    /// Null, and set aside, when the plan has no such task.
+    TaskFacts* factsOf(const TaskId& id) {
+        if (day_.sheet && !tasks_.find(id)) {
+            setAside();
+            return nullptr;
+        }
+        return &day_.tasks[id];
+    }
+
+    /// Describing the event again leaves a serve time that the client moved since where it is,
+    /// unless the description itself now says another one.
+    void describe(const std::string& document) {
+        auto event = event::parse(document);
+        if (!event) return setAside();
+        if (!day_.event || day_.event->serve.at != event->serve.at) day_.serve = event->serve.at;
+        day_.event = std::move(*event);
+    }
+
+    Day& day_;
+    TaskIndexes tasks_;
+    const Operation* op_ = nullptr;
+};
+
+/// The last plan that can be read; those after it that cannot are set aside.
+void takePlan(const std::vector<const Operation*>& order, Day& day) {
+    for (auto op = order.rbegin(); op != order.rend(); ++op) {
+        const auto* published = std::get_if<journal::PlanPublished>(&(*op)->body);
+        if (!published) continue;
+        if (auto sheet = readRunSheet(published->document)) {
+            day.sheet = std::move(*sheet);
+            return;
+        }
+        day.setAside.push_back((*op)->id);
+    }
+}
+
+/// Work that is nothing but what its lines say. The lines of a batch on the grate or of a rest are
+/// reminders: ticking them all does not make the meat done.
+bool isItsChecklist(const plan::Task& task) {
+    return task.hands.size() == 1 && task.hands.front().length >= task.duration.usual;
+}
+
+/// The first line ticked starts a task, the last one finishes it, unless somebody said otherwise.
+void concludeFromTicks(const plan::Task& task, TaskFacts& facts) {
+    if (facts.ticks.empty()) return;
+    const auto earlier = [](const auto& a, const auto& b) { return a.second < b.second; };
+    const auto [first, last] = std::minmax_element(facts.ticks.begin(), facts.ticks.end(), earlier);
+    if (!facts.started) facts.started = first->second;
+    if (!facts.finished && isItsChecklist(task) && facts.ticks.size() == task.checklist.size())
+        facts.finished = last->second;
+}
+
+}  // namespace
+
+std::int32_t turnCount(const plan::Task& task) {
+    return static_cast<std::int32_t>(std::count_if(
+        task.hands.begin(), task.hands.end(),
+        [](const plan::HandsOn& hands) { return hands.act == plan::HandsOn::Act::Turn; }));
+}
+
+Day fold(std::span<const journal::Operation> operations) {
+    const auto order = withoutUndone(inOrder(operations));
+    Day day;
+    takePlan(order, day);
+    Folder folder(day);
+    for (const Operation* op : order)
+        folder.take(*op);
+    if (day.sheet) {
+        for (const plan::Task& task : day.sheet->problem.tasks)
+            if (const auto facts = day.tasks.find(task.id); facts != day.tasks.end())
+                concludeFromTicks(task, facts->second);
+        if (!day.serve) day.serve = day.sheet->bell;
+    }
+    return day;
+}
+
+}  // namespace cinder::live

@@ -1,0 +1,193 @@
+#include "live/outlook.h"
+
+#include <algorithm>
+
+namespace cinder::live {
+
+namespace {
+
+/// A task is not called late for less; crews do not live by the second. Our choice.
+constexpr std::chrono::seconds kGrace{60};
+
+std::size_t at(plan::TaskIndex index) {
+    return static_cast<std::size_t>(index);
+}
+
+std::vector<plan::Actual> actualsOf(const Situation& s) {
+    std::vector<plan::Actual> actuals;
+    actuals.reserve(s.progress.size());
+    for (std::size_t i = 0; i < s.progress.size(); ++i) {
+        const Progress& progress = s.progress[i];
+        plan::Actual actual;
+        actual.isSkipped = progress.isSkipped;
+        if (progress.started && !progress.isSkipped) actual.start = *progress.started - s.sheet.bell;
+        if (progress.finished) actual.finish = *progress.finished - s.sheet.bell;
+        const auto& hands = s.sheet.problem.tasks[i].hands;
+        if (progress.isRunning() && hands.size() > 1) {
+            const bool isPutOn = hands.front().act == plan::HandsOn::Act::PutOn;
+            actual.piecesDone = progress.turnsDone + (isPutOn ? 1 : 0);
+        }
+        actuals.push_back(actual);
+    }
+    return actuals;
+}
+
+/// Before the crew is there nothing can begin, whatever the clock says.
+Duration earliestWork(const RunSheet& sheet) {
+    return sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
+}
+
+void project(Situation& s, const plan::Dispatch& dispatch) {
+    const auto actuals = actualsOf(s);
+    const Duration bell = s.serve - s.sheet.bell;
+    const bool hasBegun = std::any_of(s.progress.begin(), s.progress.end(),
+                                      [](const Progress& p) { return p.started.has_value(); });
+    const Duration now = s.now - s.sheet.bell;
+    const Duration first = earliestWork(s.sheet);
+    s.projected = dispatch.project(actuals, hasBegun ? now : std::max(now, first), bell);
+    s.undisturbed = dispatch.project(actuals, first, bell);
+}
+
+bool isReleased(const Situation& s, std::size_t i) {
+    if (const auto earliest = s.sheet.problem.tasks[i].earliestStart;
+        earliest && s.serve + *earliest > s.now)
+        return false;
+    return std::all_of(s.sheet.problem.links.begin(), s.sheet.problem.links.end(),
+                       [&](const plan::Link& link) {
+                           if (at(link.to) != i || link.toEnd != plan::End::Start) return true;
+                           const auto released = releasedAt(link, s.progress, s.day, s.sheet);
+                           return released && *released <= s.now;
+                       });
+}
+
+TaskState stateOf(const Situation& s, std::size_t i) {
+    const Progress& progress = s.progress[i];
+    const plan::Task& task = s.sheet.problem.tasks[i];
+    if (progress.isSkipped) return TaskState::Skipped;
+    if (progress.finished) return TaskState::Done;
+    if (progress.started) {
+        const bool isOver = waitsForAWord(task) && usualEnd(task, *progress.started) <= s.now;
+        return isOver ? TaskState::Over : TaskState::Running;
+    }
+    return isReleased(s, i) ? TaskState::Ready : TaskState::Waiting;
+}
+
+std::optional<Instant> nextTurnOf(const Situation& s, std::size_t i) {
+    const Progress& progress = s.progress[i];
+    if (!progress.isRunning()) return std::nullopt;
+    const plan::Task& task = s.sheet.problem.tasks[i];
+    std::int32_t turn = 0;
+    std::optional<plan::HalfMinutes> before;
+    for (const plan::HandsOn& hands : task.hands) {
+        if (hands.act != plan::HandsOn::Act::Turn) continue;
+        if (++turn <= progress.turnsDone) {
+            before = hands.offset;
+            continue;
+        }
+        if (!before) return *progress.started + hands.offset;
+        const auto& turns = s.day.tasks.at(task.id).turns;
+        return turns.at(progress.turnsDone) + (hands.offset - *before);
+    }
+    return std::nullopt;
+}
+
+/// Has begun too late or takes too long, by more than the grace. Work that may lie anywhere is
+/// late only when it moves the bell.
+bool isLate(const Situation& s, std::size_t i, const TaskOutlook& task) {
+    const plan::Task& planned = s.sheet.problem.tasks[i];
+    switch (task.state) {
+        case TaskState::Waiting:
+        case TaskState::Ready:
+            if (task.slack < Duration{0}) return true;
+            return planned.lean == plan::Lean::Late && s.now > task.plannedStart + kGrace;
+        case TaskState::Running:
+        case TaskState::Over: {
+            const Duration length = task.plannedFinish - task.plannedStart;
+            return task.slack < Duration{0} || s.now > task.start + length + kGrace;
+        }
+        case TaskState::Done:
+        case TaskState::Skipped:
+            break;
+    }
+    return false;
+}
+
+TaskOutlook outlookOf(const Situation& s, std::size_t i) {
+    const plan::PlannedTask& planned = s.sheet.schedule.tasks[i];
+    const plan::Projected& projected = s.projected[i];
+    TaskOutlook task;
+    task.state = stateOf(s, i);
+    const Instant bell = s.progress[i].started ? s.sheet.bell : s.serve;
+    task.plannedStart = bell + planned.start;
+    task.plannedFinish = bell + planned.finish;
+    task.start = s.instant(projected.start);
+    task.finish = s.instant(projected.finish);
+    task.slack = projected.slack;
+    task.latestStart = task.start + task.slack;
+    task.isCritical = projected.isCritical;
+    task.turnCount = turnCount(s.sheet.problem.tasks[i]);
+    task.turnsDone = s.progress[i].turnsDone;
+    task.nextTurn = nextTurnOf(s, i);
+    task.isLate = isLate(s, i, task);
+    return task;
+}
+
+std::optional<plan::TaskIndex> weakestOf(const Situation& s) {
+    std::optional<plan::TaskIndex> weakest;
+    for (std::size_t i = 0; i < s.tasks.size(); ++i) {
+        if (!s.tasks[i].isCritical) continue;
+        const bool isSooner = !weakest || s.tasks[i].start < s.tasks[at(*weakest)].start;
+        if (isSooner) weakest = static_cast<plan::TaskIndex>(i);
+    }
+    return weakest;
+}
+
+std::vector<Overdue> overdueOf(const Situation& s) {
+    std::vector<Overdue> found;
+    const auto moment = [&](plan::TaskIndex task, plan::End end) {
+        return end == plan::End::Start ? s.tasks[at(task)].start : s.tasks[at(task)].finish;
+    };
+    for (const plan::Link& link : s.sheet.problem.links) {
+        if (!link.maxLag) continue;
+        const Progress& from = s.progress[at(link.from)];
+        const Progress& to = s.progress[at(link.to)];
+        const bool hasHappened =
+            link.toEnd == plan::End::Start ? to.started.has_value() : to.finished.has_value();
+        if (from.isSkipped || to.isSkipped || hasHappened) continue;
+        const Duration by = moment(link.to, link.toEnd) - moment(link.from, link.fromEnd) -
+                            *link.maxLag;
+        if (by <= kGrace) continue;
+        const auto same = std::find_if(found.begin(), found.end(),
+                                       [&](const Overdue& o) { return o.task == link.from; });
+        if (same == found.end())
+            found.push_back({link.from, by});
+        else
+            same->by = std::max(same->by, by);
+    }
+    std::sort(found.begin(), found.end(),
+              [](const Overdue& a, const Overdue& b) { return a.task < b.task; });
+    return found;
+}
+
+}  // namespace
+
+Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
+    const RunSheet& sheet = *day.sheet;
+    Situation s{day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now),
+                {},  {},    {}};
+    project(s, dispatch);
+    for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
+        s.tasks.push_back(outlookOf(s, i));
+
+    Outlook outlook;
+    outlook.people = peopleOf(s);
+    outlook.timers = timersOf(s);
+    outlook.overdue = overdueOf(s);
+    outlook.ready = s.instant(dispatch.readyAt(s.projected));
+    outlook.lateness = outlook.ready - s.serve;
+    outlook.weakest = weakestOf(s);
+    outlook.tasks = std::move(s.tasks);
+    return outlook;
+}
+
+}  // namespace cinder::live

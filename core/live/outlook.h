@@ -1,0 +1,93 @@
+#pragma once
+
+/// What follows from the day at one instant: states, projections, timers, who does what now and
+/// next. Pure: the same day and the same instant give the same outlook on every device and after
+/// every restart.
+
+#include <optional>
+#include <vector>
+
+#include "live/day.h"
+#include "live/progress.h"
+#include "plan/dispatch.h"
+
+namespace cinder::live {
+
+enum class TaskState : std::uint8_t {
+    Waiting,  ///< something before it is not done
+    Ready,    ///< may begin
+    Running,
+    Over,  ///< time is up, waiting for a person to say so (coals, a batch to pull)
+    Done,
+    Skipped,
+};
+
+struct TaskOutlook {
+    TaskState state = TaskState::Waiting;
+    Instant plannedStart;  ///< moved with the bell until it has begun
+    Instant plannedFinish;
+    Instant start;   ///< actual, or projected
+    Instant finish;  ///< actual, or projected
+    Instant latestStart;
+    Duration slack{0};
+    bool isLate = false;  ///< should have begun, or ended, by now
+    bool isCritical = false;
+    std::int32_t turnsDone = 0;
+    std::int32_t turnCount = 0;
+    std::optional<Instant> nextTurn;
+    friend bool operator==(const TaskOutlook&, const TaskOutlook&) = default;
+};
+
+/// What one person does, or should be doing, and what comes after; indexes into the sheet's tasks.
+struct PersonOutlook {
+    std::optional<plan::TaskIndex> now;
+    std::optional<plan::TaskIndex> next;
+    std::optional<Instant> nextAt;
+    friend bool operator==(const PersonOutlook&, const PersonOutlook&) = default;
+};
+
+/// What a task left behind will wait longer than it may.
+struct Overdue {
+    plan::TaskIndex task = 0;
+    Duration by{0};
+    friend bool operator==(const Overdue&, const Overdue&) = default;
+};
+
+struct Outlook {
+    std::vector<TaskOutlook> tasks;     ///< in the order of the sheet
+    std::vector<PersonOutlook> people;  ///< in the order of the sheet
+    std::vector<Timer> timers;          ///< by due instant, then name
+    std::vector<Overdue> overdue;       ///< by task, the longest for each
+    Instant ready;                      ///< everything that must be out is out
+    Duration lateness{0};               ///< ready - serve
+    /// The unfinished task with the least slack before the bell.
+    std::optional<plan::TaskIndex> weakest;
+    friend bool operator==(const Outlook&, const Outlook&) = default;
+};
+
+/// `day.sheet` must be there and `dispatch` made for it. Some tens of microseconds for a day.
+[[nodiscard]] Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now);
+
+/// What the parts of the outlook are computed from; internal to core/live.
+struct Situation {
+    const Day& day;
+    const RunSheet& sheet;
+    Instant now;
+    Instant serve;
+    std::vector<Progress> progress;
+    /// From now on: nothing that has not begun begins before now.
+    std::vector<plan::Projected> projected;
+    /// As if everybody began on the first possible moment: does not move as time passes.
+    std::vector<plan::Projected> undisturbed;
+    std::vector<TaskOutlook> tasks;
+
+    [[nodiscard]] Instant instant(Duration fromPlannedBell) const {
+        return sheet.bell + fromPlannedBell;
+    }
+};
+
+/// The timers of all tasks (live/timers.cpp) and what each person does (live/people.cpp).
+[[nodiscard]] std::vector<Timer> timersOf(const Situation& situation);
+[[nodiscard]] std::vector<PersonOutlook> peopleOf(const Situation& situation);
+
+}  // namespace cinder::live
