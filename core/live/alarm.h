@@ -38,8 +38,9 @@ struct Timer {
     friend bool operator==(const Timer&, const Timer&) = default;
 };
 
-/// How loud a timer is by now: 0 when it does not ring, 1 at once, growing to 5. Doubles its insistence about every
-/// fifteen seconds, because a crew that did not hear the first call has its hands full.
+/// How loud a timer is by now: 0 when it does not ring, 1 at once, growing to 5. Doubles its
+/// insistence about every fifteen seconds, because a crew that did not hear the first call has its
+/// hands full.
 [[nodiscard]] int loudness(const Timer& timer, Instant now);
 
 }  // namespace cinder::live

@@ -10,8 +10,8 @@
 #include <span>
 #include <vector>
 
-#include "event/event.h"
 #include "base/units.h"
+#include "event/event.h"
 #include "journal/operation.h"
 #include "live/alarm.h"
 #include "live/run_sheet.h"

@@ -20,7 +20,8 @@ std::vector<plan::Actual> actualsOf(const Situation& s) {
         const Progress& progress = s.progress[i];
         plan::Actual actual;
         actual.isSkipped = progress.isSkipped;
-        if (progress.started && !progress.isSkipped) actual.start = *progress.started - s.sheet.bell;
+        if (progress.started && !progress.isSkipped)
+            actual.start = *progress.started - s.sheet.bell;
         if (progress.finished) actual.finish = *progress.finished - s.sheet.bell;
         const auto& hands = s.sheet.problem.tasks[i].hands;
         if (progress.isRunning() && hands.size() > 1) {
@@ -154,8 +155,8 @@ std::vector<Overdue> overdueOf(const Situation& s) {
         const bool hasHappened =
             link.toEnd == plan::End::Start ? to.started.has_value() : to.finished.has_value();
         if (from.isSkipped || to.isSkipped || hasHappened) continue;
-        const Duration by = moment(link.to, link.toEnd) - moment(link.from, link.fromEnd) -
-                            *link.maxLag;
+        const Duration by =
+            moment(link.to, link.toEnd) - moment(link.from, link.fromEnd) - *link.maxLag;
         if (by <= kGrace) continue;
         const auto same = std::find_if(found.begin(), found.end(),
                                        [&](const Overdue& o) { return o.task == link.from; });

@@ -77,9 +77,8 @@ PersonOutlook outlookOf(const Situation& s, std::vector<Stretch> ahead) {
     PersonOutlook person;
     const Stretch* now = nullptr;
     for (const Stretch& one : ahead) {
-        const bool mayBegin =
-            one.rank != Stretch::Rank::ToBegin ||
-            s.tasks[static_cast<std::size_t>(one.task)].state == TaskState::Ready;
+        const bool mayBegin = one.rank != Stretch::Rank::ToBegin ||
+                              s.tasks[static_cast<std::size_t>(one.task)].state == TaskState::Ready;
         if (one.start > s.now || !mayBegin) continue;
         if (!now || one.rank < now->rank) now = &one;
     }

@@ -21,8 +21,8 @@ Progress reported(const Day& day, const plan::Task& task) {
     progress.finished = facts.finished;
     progress.isSkipped = facts.skipped && !facts.finished;
     if (!facts.turns.empty()) progress.turnsDone = facts.turns.rbegin()->first;
-    if (progress.finished && (!progress.started || *progress.started > *progress.finished))
-        progress.started = progress.finished;
+    if (progress.started && progress.finished)
+        progress.started = std::min(*progress.started, *progress.finished);
     return progress;
 }
 
@@ -45,6 +45,9 @@ class Conclusion {
         // Each round settles at least one task, or is the last.
         for (std::size_t round = 0; round <= progress_.size() && settle(); ++round) {
         }
+        // Said to be finished, never said to be begun: it took no time that anybody knows of.
+        for (Progress& progress : progress_)
+            if (progress.finished && !progress.started) progress.started = progress.finished;
         return std::move(progress_);
     }
 
@@ -65,7 +68,7 @@ class Conclusion {
 
     void startByItself(std::size_t i) {
         Progress& progress = progress_[i];
-        if (progress.started || progress.isOut()) return;
+        if (progress.started || progress.isSkipped) return;
         std::optional<Instant> start;
         bool isAllSkipped = true;
         for (const plan::Link* link : incoming_[i]) {
@@ -80,10 +83,10 @@ class Conclusion {
             start = std::max(*start, *day_.serve + *earliest);
             if (*start > now_) return;
         }
-        if (isAllSkipped)
+        if (!progress.finished && isAllSkipped)
             progress.isSkipped = true;
         else
-            progress.started = start;
+            progress.started = std::min(*start, progress.finished.value_or(*start));
     }
 
     void endByItself(std::size_t i) {
@@ -153,8 +156,9 @@ std::optional<Instant> releasedAt(const plan::Link& link, const std::vector<Prog
         const bool isSaid = facts != day.tasks.end() && facts->second.skipped;
         return isSaid ? *facts->second.skipped : sheet.bell - std::chrono::hours{24};
     }
-    const auto& end = link.fromEnd == End::Start ? from.started : from.finished;
-    if (!end) return std::nullopt;
+    const bool isStart = link.fromEnd == End::Start && from.started;
+    const auto& end = isStart || !from.finished ? from.started : from.finished;
+    if (!end || (link.fromEnd == End::Finish && !from.finished)) return std::nullopt;
     return *end + link.minLag;
 }
 

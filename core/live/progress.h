@@ -36,7 +36,9 @@ struct Progress {
 [[nodiscard]] Instant usualEnd(const plan::Task& task, Instant started);
 
 /// True when nobody has hands on it.
-[[nodiscard]] inline bool isStanding(const plan::Task& task) { return task.hands.empty(); }
+[[nodiscard]] inline bool isStanding(const plan::Task& task) {
+    return task.hands.empty();
+}
 
 /// True when its end asks for a person who is not at it: coals to look at, a batch to take off.
 [[nodiscard]] bool waitsForAWord(const plan::Task& task);

@@ -206,9 +206,8 @@ plan::Task readTask(const Json& json, const plan::Problem& problem) {
 }
 
 plan::PlannedTask readPlanned(const Json& json, const plan::Task& task, std::size_t people) {
-    plan::PlannedTask planned{moment(member(json, "start"), "start"),
-                              moment(member(json, "finish"), "finish"),
-                              {}};
+    plan::PlannedTask planned{
+        moment(member(json, "start"), "start"), moment(member(json, "finish"), "finish"), {}};
     for (const Json& one : list(json, "pieces")) {
         if (!one.is_array() || one.size() != 3 || !one[2].is_array()) throw Misshapen{"pieces"};
         plan::Piece piece{moment(one[0], "pieces"), length(one[1], "pieces"), {}};

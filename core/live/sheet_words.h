@@ -9,7 +9,7 @@ namespace cinder::live {
 
 /// In the order of plan::TaskKind.
 inline constexpr std::array<std::string_view, 13> kTaskKindWords = {
-    "setUp", "fire", "prep", "cook", "rest",   "slice", "finish",
+    "setUp", "fire", "prep", "cook",  "rest",   "slice", "finish",
     "warm",  "hold", "load", "serve", "strike", "check"};
 /// In the order of plan::HandsOn::Act.
 inline constexpr std::array<std::string_view, 4> kActWords = {"work", "putOn", "turn", "takeOff"};

@@ -54,8 +54,7 @@ class Watch {
             !task(i).hands.empty() && task(i).hands.back().act == plan::HandsOn::Act::TakeOff;
         if (const auto& due = s_.tasks[i].nextTurn; due && (!isOnGrate || *due < end)) {
             const std::int32_t turn = s_.tasks[i].turnsDone + 1;
-            Timer& timer =
-                add(TimerKind::Turn, "turn", i, *due, ":" + std::to_string(turn));
+            Timer& timer = add(TimerKind::Turn, "turn", i, *due, ":" + std::to_string(turn));
             timer.number = turn;
             timer.count = s_.tasks[i].turnCount;
         }
@@ -75,8 +74,7 @@ class Watch {
             if (taken > 0) last = std::max(last, facts->second.readings.rbegin()->first);
         }
         const auto number = static_cast<std::int32_t>(taken) + 1;
-        add(TimerKind::Check, "check", i, last + *task(i).checkEvery,
-            ":" + std::to_string(number))
+        add(TimerKind::Check, "check", i, last + *task(i).checkEvery, ":" + std::to_string(number))
             .number = number;
     }
 
@@ -106,11 +104,13 @@ class Watch {
                              task(i).kind == plan::TaskKind::Strike;
         const bool isHeld = outlook.state == TaskState::Waiting || isPlaceTaken(i) || isCrewBusy(i);
         // A start that something else holds back is called for when it can be, not before.
-        const Instant possible = s_.instant(isHeld ? s_.projected[i].start : s_.undisturbed[i].start);
+        const Instant possible =
+            s_.instant(isHeld ? s_.projected[i].start : s_.undisturbed[i].start);
         const Instant due =
-            hasRoom ? std::max(possible, s_.instant(s_.undisturbed[i].start +
-                                                    s_.undisturbed[i].slack) - kNudge)
-                    : possible;
+            hasRoom
+                ? std::max(possible,
+                           s_.instant(s_.undisturbed[i].start + s_.undisturbed[i].slack) - kNudge)
+                : possible;
         if (isHeld && due <= s_.now) return;
         add(TimerKind::StartNow, "start", i, due);
     }
@@ -146,8 +146,8 @@ class Watch {
                 continue;
             const plan::HandsOn& hands = other.hands.front();
             const bool isWhole = hands.offset + hands.length >= other.duration.usual;
-            const bool isAtIt = isWhole || s_.now < *s_.progress[k].started + hands.offset +
-                                                        hands.length;
+            const bool isAtIt =
+                isWhole || s_.now < *s_.progress[k].started + hands.offset + hands.length;
             if (isAtIt && sharesSomebody(pieces.front(), s_.sheet.schedule.tasks[k].pieces.front()))
                 return true;
         }

@@ -102,17 +102,17 @@ Json taskOf(const plan::Task& task, const plan::PlannedTask& planned) {
     Json uses = Json::array();
     for (const plan::ResourceUse& use : task.uses)
         uses.push_back({use.resource, use.units});
-    Json json = {{"id", task.id.text()},
-                 {"name", nameOf(task.name)},
-                 {"kind", wordFor(task.kind, kTaskKindWords)},
-                 {"station", task.station},
-                 {"duration",
-                  {task.duration.low.count(), task.duration.usual.count(),
-                   task.duration.high.count()}},
-                 {"hands", handsOf(task)},
-                 {"uses", std::move(uses)},
-                 {"lean", wordFor(task.lean, kLeanWords)},
-                 {"planned", plannedOf(planned)}};
+    Json json = {
+        {"id", task.id.text()},
+        {"name", nameOf(task.name)},
+        {"kind", wordFor(task.kind, kTaskKindWords)},
+        {"station", task.station},
+        {"duration",
+         {task.duration.low.count(), task.duration.usual.count(), task.duration.high.count()}},
+        {"hands", handsOf(task)},
+        {"uses", std::move(uses)},
+        {"lean", wordFor(task.lean, kLeanWords)},
+        {"planned", plannedOf(planned)}};
     if (task.dish) json["dish"] = task.dish->text();
     if (task.batch) json["batch"] = *task.batch;
     if (task.shortestPiece) json["shortestPiece"] = task.shortestPiece->count();
