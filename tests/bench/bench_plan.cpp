@@ -1,5 +1,5 @@
 /// Measures the planner on the public benchmark and prints the figures beside published ones.
-/// Usage: bench_plan SET [--schedules N] [--every K] [--shared DIR]
+/// Usage: bench_plan SET [--schedules N] [--exact N] [--every K] [--shared DIR]
 ///   SET: j30 j60 j120, or sm_j10 sm_j20 sm_j30 testset_ubo10 testset_ubo20 testset_ubo50
 
 #include <chrono>
@@ -19,6 +19,7 @@ using namespace cinder::plan;
 struct Options {
     std::string set;
     std::int64_t schedules = 5000;
+    std::int64_t exactNodes = 0;
     std::size_t every = 1;
     std::string shared = CINDER_SHARED;
 };
@@ -29,6 +30,9 @@ struct Tally {
     int proven = 0;
     int invalid = 0;
     int unsolved = 0;
+    int refuted = 0;  ///< proved to have no schedule
+    int wrong = 0;    ///< refuted although it has one
+    int missed = 0;   ///< has a schedule, none was found
     double overOptimum = 0;
     double overCriticalPath = 0;
     double seconds = 0;
@@ -40,6 +44,8 @@ Options read(int argc, char** argv) {
         const auto next = [&] { return k + 1 < argc ? argv[++k] : ""; };
         if (std::strcmp(argv[k], "--schedules") == 0)
             options.schedules = std::atoll(next());
+        else if (std::strcmp(argv[k], "--exact") == 0)
+            options.exactNodes = std::atoll(next());
         else if (std::strcmp(argv[k], "--every") == 0)
             options.every = static_cast<std::size_t>(std::max(1, std::atoi(next())));
         else if (std::strcmp(argv[k], "--shared") == 0)
@@ -53,12 +59,17 @@ Options read(int argc, char** argv) {
 void solve(const bench::Instance& instance, const Options& options, Tally& tally) {
     Search search;
     search.budget.schedules = options.schedules;
+    search.budget.exactNodes = options.exactNodes;
     const auto begin = std::chrono::steady_clock::now();
     const auto plan = makePlan(instance.problem, search);
     tally.seconds +=
         std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
     if (!plan) {
         ++tally.unsolved;
+        const bool isProved = plan.error().why != NoPlan::Why::NotFound;
+        tally.refuted += isProved ? 1 : 0;
+        tally.wrong += isProved && !instance.isInfeasible ? 1 : 0;
+        tally.missed += !instance.isInfeasible ? 1 : 0;
         return;
     }
     const auto broken = check(instance.problem, plan->schedule);
@@ -92,7 +103,9 @@ int main(int argc, char** argv) {
     std::cout << std::fixed << std::setprecision(3) << options.set << " schedules "
               << options.schedules << " instances " << count << " solved " << tally.solved
               << " invalid " << tally.invalid << " at best known lower bound " << tally.optimal
-              << " proven " << tally.proven << "\n  over best known " << tally.overOptimum / solved
-              << " %  over critical path " << tally.overCriticalPath / solved << " %  "
-              << 1000.0 * tally.seconds / count << " ms each\n";
+              << " proven " << tally.proven << " refuted " << tally.refuted << " wrongly "
+              << tally.wrong << " missed " << tally.missed << "\n  over best known "
+              << tally.overOptimum / solved << " %  over critical path "
+              << tally.overCriticalPath / solved << " %  " << 1000.0 * tally.seconds / count
+              << " ms each\n";
 }

@@ -105,7 +105,7 @@ bool Evolution::isKnown(const Population& population, const Individual& child) c
 void Evolution::resize(std::int64_t schedules) {
     // About sixty schedules to a place of both populations; larger ones only pay when there is
     // time.
-    const auto wanted = static_cast<std::size_t>(std::clamp<std::int64_t>(schedules / 60, 10, 120));
+    const auto wanted = static_cast<std::size_t>(std::clamp<std::int64_t>(schedules / 60, 10, 300));
     if (size_ != 0) return;
     size_ = wanted;
     populations_.assign(2, Population(size_, child_));

@@ -138,7 +138,7 @@ void OrderRules::crossPeak(Rng& rng, const Draft& father, const Draft& mother, S
     const Slot first = *std::min_element(father.start.begin(), father.start.end());
     const Slot span = std::max(1, father.makespan - first);
     const auto width = static_cast<Slot>(
-        span / 4 + static_cast<Slot>(rng.below(static_cast<std::uint32_t>(span / 2 + 1))));
+        span / 10 + static_cast<Slot>(rng.below(static_cast<std::uint32_t>(span * 2 / 5 + 1))));
     // The busier of two random stretches: a peak, but not always the same one.
     Slot low = 0;
     std::int64_t busiest = -1;

@@ -39,6 +39,7 @@ class Compiler {
         }
         addLinks();
         sortArcs();
+        project_.isUneven = hasUnevenResources();
         project_.isPlain =
             project_.segments.size() == 0 && !project_.hasMaxLags && !isTiedToTheClock();
         return std::move(project_);
@@ -122,16 +123,20 @@ class Compiler {
     /// Whether anything but the bell depends on the time of day, so that a schedule cannot be
     /// slid along.
     bool isTiedToTheClock() const {
+        return hasUnevenResources() ||
+               std::any_of(problem_.tasks.begin(), problem_.tasks.end(), [](const Task& task) {
+                   return task.earliestStart ||
+                          task.latestFinish.value_or(FromBell{0}).count() != 0;
+               });
+    }
+
+    bool hasUnevenResources() const {
         const bool hasSteps =
             std::any_of(problem_.resources.begin(), problem_.resources.end(),
                         [](const Resource& resource) { return !resource.steps.empty(); });
         const bool hasFixed = std::any_of(division_.isMember.begin(), division_.isMember.end(),
                                           [](bool isMember) { return !isMember; });
-        return hasSteps || hasFixed ||
-               std::any_of(problem_.tasks.begin(), problem_.tasks.end(), [](const Task& task) {
-                   return task.earliestStart ||
-                          task.latestFinish.value_or(FromBell{0}).count() != 0;
-               });
+        return hasSteps || hasFixed;
     }
 
     void openResources() {

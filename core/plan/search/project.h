@@ -68,6 +68,9 @@ struct Project {
     Row<Arc> arcs;
     Row<Range> arcsInto;  ///< after sorting by `to`
     bool hasMaxLags = false;
+    /// A capacity changes during the day, or something lies fixed: a resource is not the same at
+    /// all times.
+    bool isUneven = false;
     /// No hands, no interruption, no maximum lags: the classic problem.
     bool isPlain = false;
 

@@ -6,6 +6,7 @@
 #include "plan/check.h"
 #include "plan/search/bounds.h"
 #include "plan/search/evolution.h"
+#include "plan/search/exact.h"
 #include "plan/search/settle.h"
 
 namespace cinder::plan::search {
@@ -86,6 +87,32 @@ EndNow endingOf(const Search& search) {
     };
 }
 
+/// Lets the exact arm look for something shorter than `found`, or for anything. What it proves goes
+/// into the plan's bound. False when it proves that there is no plan for any arrival.
+bool improveExactly(const Project& backward, const Search& search, Slot bound,
+                    std::optional<Draft>& found, Plan& plan) {
+    constexpr Member kMostMembers = 150;  // beyond it a single node costs too much
+    const bool isValid = found && found->lateness == 0;
+    if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers ||
+        (isValid && found->makespan <= bound))
+        return true;
+    const Slot upper = isValid ? found->makespan : backward.horizon + 1;
+    const ExactResult exact =
+        solveExactly(backward, {search.budget.exactNodes, upper, endingOf(search)});
+    const bool isWhole = isExactFor(backward);
+    if (exact.start.size() != 0 && isWhole) {
+        found = Draft(backward);
+        found->start = exact.start;
+        for (Member j = 0; j < backward.size(); ++j)
+            found->finish[j] = exact.start[j] + backward.duration[j];
+        found->makespan = exact.least;
+    }
+    if (!exact.isComplete) return true;
+    if (exact.start.size() == 0 && !isValid) return false;
+    plan.arrivalBound = std::min(plan.arrivalBound, FromBell{backward.real(exact.least)});
+    return true;
+}
+
 }  // namespace
 
 Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const Given& given) {
@@ -111,8 +138,14 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
             limits.bound = std::max(bound, backward.slot(problem.arrival->count()));
     }
     evolution.run(limits);
-    const Draft* best = evolution.best();
-    if (best == nullptr) return fail(NoPlan{});
+    std::optional<Draft> found;
+    if (evolution.best() != nullptr) found = *evolution.best();
+    if (given.former == nullptr) {
+        const bool isImpossible = !improveExactly(backward, search, bound, found, plan);
+        if (isImpossible) return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{0}});
+    }
+    if (!found) return fail(NoPlan{});
+    const Draft* const best = &*found;
     if (best->lateness > 0)
         return fail(NoPlan{NoPlan::Why::NotFound, {}, HalfMinutes{best->lateness}});
     plan.schedule = toSchedule(problem, backward, *best, division.fixed);

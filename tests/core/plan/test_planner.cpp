@@ -150,6 +150,29 @@ TEST_CASE("what nobody could plan is refused with the task to blame") {
     CHECK(refused(problem).why == NoPlan::Why::Malformed);
 }
 
+TEST_CASE("links that resources make impossible are proved so") {
+    Problem problem = emptyKitchen(0);
+    problem.resources.push_back({ResourceId("oven"), LocalText("Oven"), 1, {}});
+    problem.tasks = {standing("a", minutes(10)), standing("b", minutes(10))};
+    for (Task& task : problem.tasks)
+        task.uses = {{0, 1}};
+    problem.links = {{0, 1, End::Start, End::Start, minutes(-5), minutes(5)}};
+    CHECK(refused(problem).why == NoPlan::Why::Impossible);
+}
+
+TEST_CASE("a small plan is proved best") {
+    Problem problem = emptyKitchen(0);
+    problem.resources.push_back({ResourceId("oven"), LocalText("Oven"), 4, {}});
+    for (int i = 0; i < 5; ++i) {
+        problem.tasks.push_back(standing(std::to_string(i), minutes(7)));
+        problem.tasks.back().uses = {{0, 2 + i % 2}};
+    }
+    // Three fit in pairs or alone: units 2, 3, 2, 3, 2 on 4 need four rounds of 7 minutes.
+    const Plan plan = planned(problem, 300);
+    CHECK(plan.latestArrival == minutes(-28));
+    CHECK(plan.arrivalBound == plan.latestArrival);
+}
+
 TEST_CASE("every plan of two hundred invented days passes the judge") {
     int found = 0;
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
