@@ -19,11 +19,11 @@ namespace cinder::plan {
 struct Budget {
     /// Full passes of the schedule generation scheme.
     std::int64_t schedules = 5000;
-    /// Nodes of the exact arm, which follows the search on problems small enough for it; 0: none.
-    std::int64_t exactNodes = 2000;
     /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;
     const Clock* clock = nullptr;
+    /// Nodes of the exact arm, which follows the search on problems small enough for it; 0: none.
+    std::int64_t exactNodes = 2000;
 };
 
 struct Search {
