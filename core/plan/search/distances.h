@@ -19,7 +19,7 @@ class Distances {
     [[nodiscard]] static std::optional<Distances> of(const Project& project);
 
     [[nodiscard]] Slot between(std::int32_t a, std::int32_t b) const { return d_[a * nodes_ + b]; }
-    [[nodiscard]] const Slot* from(std::int32_t a) const { return d_.data() + a * nodes_; }
+    [[nodiscard]] const Slot* from(std::int32_t a) const { return d_.from(a * nodes_); }
     [[nodiscard]] std::int32_t nodes() const { return nodes_; }
     /// The node of a member's finish; for a member of fixed length the node of its start.
     [[nodiscard]] std::int32_t finishNode(Member j) const { return finishNode_[j]; }

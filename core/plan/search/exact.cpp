@@ -46,12 +46,12 @@ class Tree {
   private:
     enum class Outcome { Found, Empty, GaveUp };
 
-    Slot& at(Matrix& d, std::int32_t a, std::int32_t b) const {
-        return d[static_cast<std::size_t>(a * nodes_ + b)];
+    std::size_t cell(std::int32_t a, std::int32_t b) const {
+        return static_cast<std::size_t>(a) * static_cast<std::size_t>(nodes_) +
+               static_cast<std::size_t>(b);
     }
-    Slot at(const Matrix& d, std::int32_t a, std::int32_t b) const {
-        return d[static_cast<std::size_t>(a * nodes_ + b)];
-    }
+    Slot& at(Matrix& d, std::int32_t a, std::int32_t b) const { return d[cell(a, b)]; }
+    Slot at(const Matrix& d, std::int32_t a, std::int32_t b) const { return d[cell(a, b)]; }
     static std::int32_t node(Member j) { return j + 1; }  // node 0 is slot 0
 
     void listUses() {

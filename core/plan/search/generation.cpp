@@ -65,8 +65,7 @@ bool Generator::generatePlain(const Sequence& sequence, Slot floor, Draft& draft
             from = std::max(from, base + arc.lag - (arc.toFinish ? project_.duration[j] : 0));
         }
         if (project_.isPlain) {
-            const std::uint64_t* const demand =
-                project_.demand.data() + j * timeline_.lanes().words;
+            const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
             const Slot at = timeline_.earliestFit(demand, from, project_.duration[j]);
             const Slot until = at + project_.duration[j];
             if (until > project_.horizon) return false;
@@ -88,7 +87,7 @@ bool Generator::place(Member j, Slot from, std::uint8_t taste, Draft& draft) {
 }
 
 bool Generator::placeWhole(Member j, Slot from, std::uint8_t taste, Draft& draft) {
-    const std::uint64_t* const demand = project_.demand.data() + j * timeline_.lanes().words;
+    const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
     const Slot length = project_.duration[j];
     for (Slot at = from; at + length <= project_.horizon; ++at) {
         at = timeline_.earliestFit(demand, at, length);
@@ -105,7 +104,7 @@ bool Generator::placeWhole(Member j, Slot from, std::uint8_t taste, Draft& draft
 bool Generator::chooseCrew(Member j, Slot at, std::uint8_t taste, Draft& draft) {
     const Range range = project_.segmentsOf[j];
     const std::int32_t station = project_.station[j];
-    PlacedPiece* const pieces = draft.pieces.data() + project_.piecesOf[j].begin;
+    PlacedPiece* const pieces = draft.pieces.from(project_.piecesOf[j].begin);
     People common = ~People{0};
     std::int32_t most = 0;
     for (std::int32_t s = range.begin; s < range.end; ++s) {
@@ -159,8 +158,8 @@ People Generator::pick(People among, std::int32_t wanted, People before, std::ui
 /// to whoever needs fewer pieces.
 bool Generator::placeSplit(Member j, Slot from, std::uint8_t taste, Draft& draft) {
     const Segment& segment = project_.segments[project_.segmentsOf[j].begin];
-    PlacedPiece* const pieces = draft.pieces.data() + project_.piecesOf[j].begin;
-    const std::uint64_t* const demand = project_.demand.data() + j * timeline_.lanes().words;
+    PlacedPiece* const pieces = draft.pieces.from(project_.piecesOf[j].begin);
+    const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
     bool isFound = false;
     for (People rest = segment.skilled; rest != 0; rest &= rest - 1) {
         const std::int32_t person = std::countr_zero(rest);
@@ -214,18 +213,18 @@ bool Generator::layPieces(Member j, Slot from, std::int32_t person, std::int32_t
 }
 
 void Generator::commit(Member j, Draft& draft) {
-    timeline_.occupy(project_.demand.data() + j * timeline_.lanes().words, draft.start[j],
+    timeline_.occupy(project_.demand.from(j * timeline_.lanes().words), draft.start[j],
                      draft.finish[j]);
-    const PlacedPiece* const pieces = draft.pieces.data() + project_.piecesOf[j].begin;
+    const PlacedPiece* const pieces = draft.pieces.from(project_.piecesOf[j].begin);
     for (std::int32_t k = 0; k < draft.pieceCount[j]; ++k)
         timeline_.book(pieces[k].people,
                        {pieces[k].start, pieces[k].start + pieces[k].length, project_.station[j]});
 }
 
 void Generator::withdraw(Member j, Draft& draft) {
-    timeline_.release(project_.demand.data() + j * timeline_.lanes().words, draft.start[j],
+    timeline_.release(project_.demand.from(j * timeline_.lanes().words), draft.start[j],
                       draft.finish[j]);
-    const PlacedPiece* const pieces = draft.pieces.data() + project_.piecesOf[j].begin;
+    const PlacedPiece* const pieces = draft.pieces.from(project_.piecesOf[j].begin);
     for (std::int32_t k = 0; k < draft.pieceCount[j]; ++k)
         timeline_.unbook(pieces[k].people, {pieces[k].start, pieces[k].start + pieces[k].length,
                                             project_.station[j]});

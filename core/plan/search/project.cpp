@@ -9,6 +9,12 @@ namespace cinder::plan::search {
 
 namespace {
 
+/// A list of the problem at a signed position.
+template <class List>
+decltype(auto) of(List& list, std::int32_t i) {
+    return list[static_cast<std::size_t>(i)];
+}
+
 End opposite(End end) {
     return end == End::Start ? End::Finish : End::Start;
 }
@@ -16,7 +22,7 @@ End opposite(End end) {
 class Compiler {
   public:
     Compiler(const Problem& problem, const Division& division, Direction direction)
-        : problem_(problem), division_(division), memberOf_(size(problem.tasks), -1) {
+        : problem_(problem), division_(division), memberOf_(problem.tasks.size(), -1) {
         project_.direction = direction;
     }
 
@@ -29,10 +35,10 @@ class Compiler {
         for (std::int32_t a = 0; a < stations; ++a)
             for (std::int32_t b = 0; b < stations; ++b)
                 project_.base.setWalk(isBackward() ? b : a, isBackward() ? a : b,
-                                      problem_.walk[a][b].count());
+                                      of(of(problem_.walk, a), b).count());
         openResources();
         for (TaskIndex i = 0; i < size(problem_.tasks); ++i) {
-            if (division_.isMember[i])
+            if (of(division_.isMember, i))
                 addMember(i);
             else if (!isAbsent(i))
                 bookFixed(i);
@@ -52,7 +58,7 @@ class Compiler {
     }
     bool isBackward() const { return project_.direction == Direction::Backward; }
     bool isAbsent(TaskIndex i) const {
-        return !division_.isAbsent.empty() && division_.isAbsent[i];
+        return !division_.isAbsent.empty() && of(division_.isAbsent, i);
     }
 
     /// Wide enough for all members one after another, with every lag and walk between them, and
@@ -66,14 +72,14 @@ class Compiler {
             for (const HalfMinutes way : row)
                 longestWalk = std::max(longestWalk, way.count());
         for (TaskIndex i = 0; i < size(problem_.tasks); ++i) {
-            const Task& task = problem_.tasks[i];
+            const Task& task = of(problem_.tasks, i);
             if (task.latestFinish) high = std::max(high, task.latestFinish->count());
-            if (division_.isMember[i]) {
+            if (of(division_.isMember, i)) {
                 span += task.duration.usual.count() + 2 * longestWalk;
                 if (task.earliestStart) high = std::max(high, task.earliestStart->count());
             } else if (!isAbsent(i)) {
-                low = std::min(low, division_.fixed.tasks[i].start.count());
-                high = std::max(high, division_.fixed.tasks[i].finish.count());
+                low = std::min(low, of(division_.fixed.tasks, i).start.count());
+                high = std::max(high, of(division_.fixed.tasks, i).finish.count());
             }
         }
         for (const Link& link : problem_.links)
@@ -95,9 +101,10 @@ class Compiler {
     std::int32_t countPieces() const {
         std::int32_t pieces = 1;
         for (TaskIndex i = 0; i < size(problem_.tasks); ++i)
-            pieces +=
-                mostPieces(problem_.tasks[i]) +
-                (division_.isMember[i] || isAbsent(i) ? 0 : size(division_.fixed.tasks[i].pieces));
+            pieces += mostPieces(of(problem_.tasks, i)) +
+                      (of(division_.isMember, i) || isAbsent(i)
+                           ? 0
+                           : size(of(division_.fixed.tasks, i).pieces));
         return pieces;
     }
     static std::int32_t mostPieces(const Task& task) {
@@ -141,7 +148,7 @@ class Compiler {
 
     void openResources() {
         for (ResourceIndex r = 0; r < size(problem_.resources); ++r) {
-            const Resource& resource = problem_.resources[r];
+            const Resource& resource = of(problem_.resources, r);
             auto steps = resource.steps;
             std::stable_sort(steps.begin(), steps.end(),
                              [](const auto& a, const auto& b) { return a.from < b.from; });
@@ -167,7 +174,7 @@ class Compiler {
     People skilled(SkillIndex skill) const {
         People people = 0;
         for (PersonIndex p = 0; p < size(problem_.crew); ++p) {
-            const auto& skills = problem_.crew[p].skills;
+            const auto& skills = of(problem_.crew, p).skills;
             if (std::find(skills.begin(), skills.end(), skill) != skills.end())
                 people |= People{1} << p;
         }
@@ -178,15 +185,15 @@ class Compiler {
         std::vector<std::uint64_t> demand(static_cast<std::size_t>(lanes_.words), 0);
         const std::int32_t perWord = 64 / lanes_.bits;
         for (const ResourceUse& use : task.uses)
-            demand[use.resource / perWord] += static_cast<std::uint64_t>(use.units)
-                                              << ((use.resource % perWord) * lanes_.bits);
+            of(demand, use.resource / perWord) += static_cast<std::uint64_t>(use.units)
+                                                  << ((use.resource % perWord) * lanes_.bits);
         for (const std::uint64_t word : demand)
             words.add(word);
     }
 
     void addMember(TaskIndex i) {
-        const Task& task = problem_.tasks[i];
-        memberOf_[i] = project_.size();
+        const Task& task = of(problem_.tasks, i);
+        of(memberOf_, i) = project_.size();
         const Slot duration = task.duration.usual.count();
         project_.task.add(i);
         project_.duration.add(duration);
@@ -210,7 +217,7 @@ class Compiler {
     }
 
     void addWindow(TaskIndex i) {
-        const Task& task = problem_.tasks[i];
+        const Task& task = of(problem_.tasks, i);
         std::optional<std::int32_t> latest;
         if (task.latestFinish)
             latest = task.latestFinish->count();
@@ -225,15 +232,15 @@ class Compiler {
     }
 
     void bookFixed(TaskIndex i) {
-        const PlannedTask& planned = division_.fixed.tasks[i];
+        const PlannedTask& planned = of(division_.fixed.tasks, i);
         Row<std::uint64_t> demand;
-        addDemand(problem_.tasks[i], demand);
+        addDemand(of(problem_.tasks, i), demand);
         const auto [from, until] = span(planned.start, planned.finish - planned.start);
         project_.base.occupy(demand.data(), from, until);
         for (const Piece& piece : planned.pieces) {
             const auto [start, finish] = span(piece.start, piece.length);
             for (const PersonIndex p : piece.people)
-                project_.base.book(People{1} << p, {start, finish, problem_.tasks[i].station});
+                project_.base.book(People{1} << p, {start, finish, of(problem_.tasks, i).station});
         }
     }
 
@@ -259,8 +266,8 @@ class Compiler {
     /// to.toEnd >= from.fromEnd + lag, in slots.
     void addArc(TaskIndex from, End fromEnd, TaskIndex to, End toEnd, Slot lag) {
         if (isAbsent(from) || isAbsent(to)) return;
-        const Member a = memberOf_[from];
-        const Member b = memberOf_[to];
+        const Member a = of(memberOf_, from);
+        const Member b = of(memberOf_, to);
         if (a < 0 && b < 0) return;
         if (a < 0) {  // a fixed moment before: a window
             const Slot at = fixedMoment(from, fromEnd) + lag - foldedLength(b, toEnd);
@@ -285,7 +292,7 @@ class Compiler {
 
     /// An end of a fixed task in slots; `end` is in the project's direction.
     Slot fixedMoment(TaskIndex i, End end) const {
-        const PlannedTask& planned = division_.fixed.tasks[i];
+        const PlannedTask& planned = of(division_.fixed.tasks, i);
         const Slot start = project_.slot(planned.start.count());
         const Slot finish = project_.slot(planned.finish.count());
         return end == End::Start ? std::min(start, finish) : std::max(start, finish);

@@ -18,6 +18,9 @@ class Row {
     [[nodiscard]] const T& operator[](std::int32_t i) const {
         return cells_[static_cast<std::size_t>(i)];
     }
+    /// Where cell `i` lies.
+    [[nodiscard]] T* from(std::int32_t i) { return cells_.data() + i; }
+    [[nodiscard]] const T* from(std::int32_t i) const { return cells_.data() + i; }
     void assign(std::int32_t size, const T& value) {
         cells_.assign(static_cast<std::size_t>(size), value);
     }

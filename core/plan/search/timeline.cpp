@@ -22,8 +22,7 @@ void Timeline::resetTo(const Timeline& base) {
     std::copy(base.busy_.begin(), base.busy_.end(), busy_.begin());
     for (std::int32_t p = 0; p < people_; ++p) {
         stretchCount_[p] = base.stretchCount_[p];
-        std::copy_n(base.stretches_.data() + p * room_, stretchCount_[p],
-                    stretches_.data() + p * room_);
+        std::copy_n(base.stretches_.from(p * room_), stretchCount_[p], stretches_.from(p * room_));
     }
 }
 
@@ -88,7 +87,7 @@ void Timeline::release(const std::uint64_t* demand, std::int32_t from, std::int3
 }
 
 std::int32_t Timeline::firstAfter(std::int32_t person, std::int32_t from) const {
-    const Stretch* const begin = stretches_.data() + person * room_;
+    const Stretch* const begin = stretches_.from(person * room_);
     const Stretch* const end = begin + stretchCount_[person];
     return static_cast<std::int32_t>(
         std::lower_bound(begin, end, from,
@@ -98,7 +97,7 @@ std::int32_t Timeline::firstAfter(std::int32_t person, std::int32_t from) const 
 
 bool Timeline::hasTimeToWalk(std::int32_t person, std::int32_t from, std::int32_t until,
                              std::int32_t station) const {
-    const Stretch* const day = stretches_.data() + person * room_;
+    const Stretch* const day = stretches_.from(person * room_);
     const std::int32_t next = firstAfter(person, from);
     if (next < stretchCount_[person] && until + way(station, day[next].station) > day[next].start)
         return false;
@@ -120,7 +119,7 @@ People Timeline::freePeople(People among, std::int32_t from, std::int32_t until,
 }
 
 Stretch Timeline::freeStretch(std::int32_t person, std::int32_t from, std::int32_t station) const {
-    const Stretch* const day = stretches_.data() + person * room_;
+    const Stretch* const day = stretches_.from(person * room_);
     const std::int32_t count = stretchCount_[person];
     for (std::int32_t next = firstAfter(person, from); next <= count; ++next) {
         const std::int32_t start =
@@ -139,7 +138,7 @@ void Timeline::book(People people, Stretch stretch) {
         busy_[t] |= people;
     for (; people != 0; people &= people - 1) {
         const int person = std::countr_zero(people);
-        Stretch* const day = stretches_.data() + person * room_;
+        Stretch* const day = stretches_.from(person * room_);
         const std::int32_t at = firstAfter(person, stretch.start);
         std::copy_backward(day + at, day + stretchCount_[person], day + stretchCount_[person] + 1);
         day[at] = stretch;
@@ -153,7 +152,7 @@ void Timeline::unbook(People people, Stretch stretch) {
         busy_[t] &= ~people;
     for (; people != 0; people &= people - 1) {
         const int person = std::countr_zero(people);
-        Stretch* const day = stretches_.data() + person * room_;
+        Stretch* const day = stretches_.from(person * room_);
         const std::int32_t at = firstAfter(person, stretch.start);
         std::copy(day + at + 1, day + stretchCount_[person], day + at);
         --stretchCount_[person];
