@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <set>
+#include <unordered_set>
 
 #include "event/json.h"
 #include "journal/codec.h"
@@ -22,6 +23,14 @@ bool isFoldedBefore(const Operation* a, const Operation* b) {
     return std::tie(aText.kind, aText.text) < std::tie(bText.kind, bText.text);
 }
 
+/// Finds operations by what they are called.
+struct ByName {
+    std::size_t operator()(const OperationId* id) const {
+        return std::hash<DeviceId>{}(id->device) ^ std::hash<std::uint64_t>{}(id->sequence);
+    }
+    bool operator()(const OperationId* a, const OperationId* b) const { return *a == *b; }
+};
+
 /// Each operation once, in the order of the fold.
 std::vector<const Operation*> inOrder(std::span<const Operation> operations) {
     std::vector<const Operation*> order;
@@ -30,9 +39,10 @@ std::vector<const Operation*> inOrder(std::span<const Operation> operations) {
         order.push_back(&op);
     if (!std::is_sorted(order.begin(), order.end(), isFoldedBefore))
         std::sort(order.begin(), order.end(), isFoldedBefore);
-    std::set<OperationId> seen;
+    std::unordered_set<const OperationId*, ByName, ByName> seen;
+    seen.reserve(order.size());
     order.erase(std::remove_if(order.begin(), order.end(),
-                               [&](const Operation* op) { return !seen.insert(op->id).second; }),
+                               [&](const Operation* op) { return !seen.insert(&op->id).second; }),
                 order.end());
     return order;
 }

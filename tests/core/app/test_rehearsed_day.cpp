@@ -26,7 +26,8 @@ int playDay(Device& device, RehearsalCrew& crew) {
 }  // namespace
 
 TEST_CASE("a punctual crew plays each demo day to its end and serves at the bell") {
-    const auto* name = GENERATE("orchard-harvest-lunch.json", "pruning-day-supper.json");
+    const auto* name =
+        GENERATE("orchard-harvest-lunch.json", "pruning-day-supper.json", "last-apple-feast.json");
     CAPTURE(name);
     Device device(kMorning);
     REQUIRE(device.session->importEvent(samples::demo(name)));
