@@ -5,7 +5,6 @@
 /// looks.
 
 #include <map>
-#include <string>
 
 #include "app/session.h"
 #include "base/rng.h"
@@ -39,7 +38,6 @@ class RehearsalCrew {
 
     Session& session_;
     Temper temper_;
-    std::map<std::string, Instant> firstDue_;
 };
 
 }  // namespace cinder::app
