@@ -2,12 +2,14 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <numbers>
 
 #include "check_table.h"
 #include "cook/grill_run.h"
+#include "cook/holding.h"
 #include "cook/series.h"
 
 using namespace cinder;
@@ -289,4 +291,80 @@ TEST_CASE("the refinement error brackets the error against a converged run") {
     CHECK(really < 2s);
     CHECK(std::chrono::abs(error->pull) > really / 3);
     CHECK(std::chrono::abs(error->pull) < really * 3 + 100ms);
+}
+
+TEST_CASE("lethality along a computed cook and rest agrees at the middle and where it is least") {
+    // Rows F001 to F004 are closed forms and the table's own fit:
+    // tests/core/cook/test_lethality.cpp.
+    for (const Row& row : rowsStarting("F")) {
+        const auto of = row.at("inputs").find("history of case E");
+        if (of == std::string::npos) continue;
+        INFO(row.at("id"));
+        const std::string& in = row.at("inputs");
+        const bool isWet = in.substr(of + 16, 3) == "E07";
+        const Case c(isWet ? "H=0.06 m;k=0.48;rho=1050;cp=3500;T0=5;h_hot=45;T_hot=200;h_cool=15;"
+                             "T_air=75;flip every 300 s;h_ev=2000;rest h=3,T_box=60"
+                           : "H=0.06 m;k=0.48;rho=1050;cp=3500;T0=10;h_hot=30;T_hot=180;h_cool=10;"
+                             "T_air=60;flip every 300 s;rest h=3,T_box=60");
+        const double target = number(in.substr(in.find("reaches ") + 8));
+        const ThermalDeath death{Temperature::fromCelsius(named(in, "Tref").value()),
+                                 TemperatureDelta::fromKelvin(named(in, "z").value())};
+        std::vector<double> minutes(121, 0.0), rates(121, 0.0);
+        double before = 0;
+        const auto add = [&](double seconds, const Slab& slab) {
+            for (std::size_t i = 0; i < minutes.size(); ++i) {
+                const double rate =
+                    lethalRate(death, Temperature::fromCelsius(slab.nodesCelsius()[i]));
+                minutes[i] += (seconds - before) / 60 * 0.5 * (rate + rates[i]);
+                rates[i] = rate;
+            }
+            before = seconds;
+        };
+        GrillRun run = c.run(Resolution::fine());
+        run.onStep(add);
+        REQUIRE(run.advanceUntil(Temperature::fromCelsius(target), 3h));
+        const double atPull = minutes[60];
+        before = 0;
+        Slab slab = run.slab();
+        (void)restPiece(slab, c.rest, 1h, add);
+        const std::string& what = row.at("quantity");
+        const double ours = what.find("at pull") != std::string::npos ? atPull
+                            : what.find("lowest") != std::string::npos
+                                ? *std::min_element(minutes.begin(), minutes.end())
+                                : minutes[60];
+        CHECK(std::abs(ours - number(row.at("value"))) <= tolerance(row));
+    }
+}
+
+TEST_CASE("Newton cooling agrees with every row") {
+    const auto point = [](double minutes, double celsius) {
+        return MeasuredPoint{Instant{} + Duration(std::llround(minutes * 60000)),
+                             Temperature::fromCelsius(celsius)};
+    };
+    const auto tau = [&](double start, double then, double after, double around) {
+        return std::chrono::duration<double>(*timeConstant(point(0, start), point(after, then),
+                                                           Temperature::fromCelsius(around)))
+                   .count() /
+               60;
+    };
+    const double coffee = tau(95, 61, 30, 20);
+    const double pan = tau(85, 78, 60, 22);
+    const std::map<std::string, double> ours = {
+        {"N001", 1 / coffee},
+        {"N002", coffee},
+        {"N003", 20 + 75 * std::exp(-60 / coffee)},
+        {"N004", 20 + 75 * coffee / 30 * (1 - std::exp(-30 / coffee))},
+        {"N005", coffee * std::log(75.0 / 37)},
+        {"N006", pan},
+        {"N007", pan * std::log(63.0 / 35)},
+        {"N008", surroundingsFrom(Temperature::fromFahrenheit(70), Temperature::fromFahrenheit(60),
+                                  Temperature::fromFahrenheit(53))
+                     ->fahrenheit()}};
+    for (const Row& row : rowsStarting("N")) {
+        INFO(row.at("id"));
+        REQUIRE(ours.count(row.at("id")) == 1);
+        // Readings are kept to a thousandth of a degree, so 110/3 comes out to a hundredth.
+        const double margin = row.at("id") == "N008" ? 0.01 : std::max(1e-4, tolerance(row));
+        CHECK(ours.at(row.at("id")) == Approx(number(row.at("value"))).margin(margin));
+    }
 }
