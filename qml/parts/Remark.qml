@@ -1,0 +1,30 @@
+import QtQuick
+import Cinderbell.Theme
+
+/// A caution or a notice: a drawing and a line or two, quiet but readable.
+Row {
+    id: root
+
+    required property string text
+    property string glyph: Icons.caution
+    property color tint: Theme.ash
+
+    spacing: Space.small
+    visible: root.text !== ""
+    Accessible.role: Accessible.StaticText
+    Accessible.name: root.text
+
+    Glyph {
+        path: root.glyph
+        size: Space.mark
+        color: root.tint
+    }
+    Label {
+        width: root.width - Space.mark - Space.small
+        text: root.text
+        size: Type.small
+        color: root.tint
+        maximumLineCount: 5
+        Accessible.ignored: true
+    }
+}

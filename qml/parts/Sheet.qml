@@ -1,0 +1,47 @@
+import QtQuick
+import Cinderbell.Theme
+
+/// Something asked for in between: slides over the board from below, where the thumb is, and goes
+/// when the dimmed board is touched.
+Item {
+    id: root
+
+    default property alias content: body.data
+    required property string title
+    signal closed()
+
+    Accessible.role: Accessible.Dialog
+    Accessible.name: root.title
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.scrim
+
+        TapHandler { onTapped: root.closed() }
+    }
+    Rectangle {
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: parent.bottom
+        width: Math.min(parent.width, Space.column * 1.4)
+        height: body.height + 2 * Space.wide
+        color: Theme.ground
+        border.width: Space.line
+        border.color: Theme.edge
+
+        TapHandler {}
+        Column {
+            id: body
+            x: Space.margin
+            y: Space.wide
+            width: parent.width - 2 * Space.margin
+            spacing: Space.gap
+
+            Label {
+                width: parent.width
+                text: root.title
+                size: Type.title
+                isStrong: true
+            }
+        }
+    }
+}
