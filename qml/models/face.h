@@ -21,6 +21,8 @@ class Session;
 
 namespace cinder::face {
 
+class Door;
+
 /// Borrowed from the platform; all must outlive the face.
 struct Devices {
     AlarmSound& sound;
@@ -41,6 +43,8 @@ class Face {
   public:
     /// Call once, after the QGuiApplication is made; `prepareApplication` before it.
     Face(app::Session& session, const Clock& clock, Devices devices, Places places);
+    /// The same on any door: tests and pictures show a fixed day.
+    Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Places places);
     ~Face();
     Face(const Face&) = delete;
     Face& operator=(const Face&) = delete;
@@ -52,6 +56,7 @@ class Face {
     [[nodiscard]] bool show();
 
     /// For the picture and touch tests.
+    void beatNow();
     [[nodiscard]] QQmlApplicationEngine& engine();
     [[nodiscard]] QQuickWindow* window() const;
 

@@ -1,0 +1,45 @@
+#pragma once
+
+/// What the view models ask of the core. Behind it stands `app::Session`; tests and pictures put a
+/// fixed day there instead.
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "app/session.h"
+#include "app/snapshot.h"
+
+namespace cinder::face {
+
+using Taken = Result<void, app::Refusal>;
+
+class Door {
+  public:
+    Door() = default;
+    Door(const Door&) = delete;
+    Door& operator=(const Door&) = delete;
+    virtual ~Door() = default;
+
+    [[nodiscard]] virtual Result<std::vector<app::EventEntry>, app::Refusal> events() const = 0;
+    [[nodiscard]] virtual Result<EventId, app::Refusal> importEvent(const std::string& doc) = 0;
+    [[nodiscard]] virtual Taken open(const EventId& event) = 0;
+    [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;
+    [[nodiscard]] virtual Taken setRehearsalSpeed(int speed) = 0;
+
+    [[nodiscard]] virtual Taken start(const TaskId& task) = 0;
+    [[nodiscard]] virtual Taken finish(const TaskId& task) = 0;
+    [[nodiscard]] virtual Taken skip(const TaskId& task) = 0;
+    [[nodiscard]] virtual Taken tick(const TaskId& task, std::int32_t line) = 0;
+    [[nodiscard]] virtual Taken turn(const TaskId& task) = 0;
+    [[nodiscard]] virtual Taken moveServe(Instant serve) = 0;
+    [[nodiscard]] virtual Taken acknowledge(const std::string& alarm) = 0;
+    [[nodiscard]] virtual Taken undo() = 0;
+    [[nodiscard]] virtual Taken replan() = 0;
+    virtual void setPerson(std::optional<PersonId> person) = 0;
+
+    /// Null while no event is open.
+    [[nodiscard]] virtual std::shared_ptr<const app::Snapshot> look() = 0;
+};
+
+}  // namespace cinder::face

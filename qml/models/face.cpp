@@ -1,0 +1,143 @@
+#include "face.h"
+
+#include <algorithm>
+
+#include <QFile>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QSurfaceFormat>
+#include <QTimer>
+#include <QTranslator>
+
+#include "events.h"
+#include "ringer.h"
+#include "ruler.h"
+#include "session_door.h"
+#include "settings.h"
+
+// Made by the build for each module with C++ types. Naming them keeps the linker from leaving the
+// registrations out of a static program.
+extern void qml_register_types_Cinderbell_Measure();
+extern void qml_register_types_Cinderbell_Models();
+
+namespace cinder::face {
+
+namespace {
+void (*const volatile kTypes[])() = {&qml_register_types_Cinderbell_Measure,
+                                     &qml_register_types_Cinderbell_Models};
+using std::chrono::milliseconds;
+// A rehearsal shows many seconds at once; more often than this nobody reads it.
+constexpr Duration kShortestBeat = milliseconds(200);
+constexpr Duration kBeat = milliseconds(1000);
+}  // namespace
+
+struct Face::Parts {
+    Parts(std::unique_ptr<Door> theDoor, const Clock& theClock, Devices theDevices, Places places)
+        : door(std::move(theDoor)),
+          devices(theDevices),
+          settings(places.settingsFile),
+          day(*door, settings),
+          events(*door, settings, std::move(places.demos)),
+          ringer(theDevices, theClock) {}
+
+    void beat();
+    void speak();
+    [[nodiscard]] Duration untilNextBeat() const;
+
+    std::unique_ptr<Door> door;
+    Devices devices;
+    Settings settings;
+    Day day;
+    Events events;
+    Ringer ringer;
+    QTimer pulse;  ///< the one timer of the face
+    QTranslator translator;
+    QQmlApplicationEngine engine;
+};
+
+/// The next whole second of the day, or the next call if that is sooner.
+Duration Face::Parts::untilNextBeat() const {
+    const auto& seen = day.snapshot();
+    if (!seen) return kBeat;
+    Duration left = kBeat - seen->now.time_since_epoch() % kBeat;
+    for (const auto& timer : seen->timers)
+        if (!timer.acknowledged && timer.due > seen->now)
+            left = std::min(left, timer.due - seen->now);
+    if (seen->speed <= 1) return std::max(left, milliseconds(5));
+    return std::max(left / seen->speed, kShortestBeat);
+}
+
+void Face::Parts::beat() {
+    day.beat();
+    day.tellMute(!devices.sound.isAudible());
+    ringer.attend(day.snapshot().get());
+    pulse.start(untilNextBeat());
+}
+
+void Face::Parts::speak() {
+    QCoreApplication::removeTranslator(&translator);
+    if (translator.load(QStringLiteral(":/i18n/cinderbell_%1.qm").arg(settings.language())))
+        QCoreApplication::installTranslator(&translator);
+    engine.retranslate();
+    day.retell();
+    events.refresh();
+}
+
+Face::Face(app::Session& session, const Clock& clock, Devices devices, Places places)
+    : Face(std::make_unique<SessionDoor>(session), clock, devices, std::move(places)) {}
+
+Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Places places)
+    : parts_(std::make_unique<Parts>(std::move(door), clock, devices, std::move(places))) {
+    auto* parts = parts_.get();
+    parts->pulse.setSingleShot(true);
+    parts->pulse.setTimerType(Qt::PreciseTimer);
+    QObject::connect(&parts->pulse, &QTimer::timeout, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
+                     [parts] { parts->speak(); });
+    parts->engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    for (QObject* owned :
+         {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
+          static_cast<QObject*>(&parts->events)})
+        QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
+}
+
+Face::~Face() = default;
+
+void Face::prepareApplication() {
+    Q_UNUSED(kTypes[0]);
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+    format.setSamples(4);  // the marks are drawn as shapes and want smooth edges
+    QSurfaceFormat::setDefaultFormat(format);
+}
+
+bool Face::show() {
+    Ruler::instance().measureScreen();
+    parts_->speak();
+    parts_->beat();
+    parts_->engine.setInitialProperties({
+        {QStringLiteral("settings"), QVariant::fromValue(&parts_->settings)},
+        {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
+        {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
+    });
+    parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
+    return !parts_->engine.rootObjects().isEmpty();
+}
+
+QQmlApplicationEngine& Face::engine() {
+    return parts_->engine;
+}
+
+void Face::beatNow() {
+    parts_->beat();
+}
+
+QQuickWindow* Face::window() const {
+    const auto roots = parts_->engine.rootObjects();
+    return roots.isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(roots.first());
+}
+
+}  // namespace cinder::face

@@ -1,0 +1,320 @@
+#include "row_maker.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "cautions.h"
+
+namespace cinder::face {
+
+namespace {
+
+using app::TaskCard;
+using app::TaskState;
+using plan::TaskKind;
+
+bool isOneOf(TaskKind kind, std::initializer_list<TaskKind> kinds) {
+    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
+bool isOnHeat(const TaskCard& card) {
+    return isOneOf(card.kind, {TaskKind::Cook, TaskKind::Warm});
+}
+bool isGoing(const TaskCard& card) {
+    return card.state == TaskState::Running || card.state == TaskState::Over;
+}
+bool isToCome(const TaskCard& card) {
+    return card.state == TaskState::Waiting || card.state == TaskState::Ready;
+}
+
+QString iconOf(TaskKind kind) {
+    switch (kind) {
+        case TaskKind::Fire:
+            return QStringLiteral("flame");
+        case TaskKind::Cook:
+        case TaskKind::Warm:
+            return QStringLiteral("putOn");
+        case TaskKind::Rest:
+        case TaskKind::Hold:
+            return QStringLiteral("rest");
+        case TaskKind::Serve:
+            return QStringLiteral("bell");
+        default:
+            return QStringLiteral("table");
+    }
+}
+
+/// The next moment this task needs somebody, and what for.
+struct Await {
+    Instant at;
+    QString what;
+};
+
+Await awaited(const TaskCard& card) {
+    switch (card.state) {
+        case TaskState::Waiting:
+        case TaskState::Ready:
+            return {card.isLate ? card.plannedStart : card.start, RowMaker::tr("until start")};
+        case TaskState::Running:
+            if (card.nextTurn && card.turnsDone < card.turnCount)
+                return {*card.nextTurn, RowMaker::tr("to turn %1").arg(card.turnsDone + 1)};
+            if (isOnHeat(card)) return {card.finish, RowMaker::tr("to pull")};
+            return {card.finish,
+                    card.kind == TaskKind::Rest ? RowMaker::tr("of rest") : RowMaker::tr("to go")};
+        case TaskState::Over:
+            return {card.finish,
+                    isOnHeat(card) ? RowMaker::tr("pull") : RowMaker::tr("time is up")};
+        default:
+            return {card.finish, RowMaker::tr("done")};
+    }
+}
+
+double progressOf(const TaskCard& card, Instant now) {
+    if (card.state == TaskState::Done) return 1;
+    if (!isGoing(card) || card.finish <= card.start) return 0;
+    const double gone = static_cast<double>((now - card.start).count()) /
+                        static_cast<double>((card.finish - card.start).count());
+    // In steps: a bar that moves less than a pixel need not be drawn again.
+    return std::clamp(std::floor(gone * 200) / 200, 0.0, 1.0);
+}
+
+std::vector<const TaskCard*> pick(const app::Snapshot& day, bool (*wanted)(const TaskCard&)) {
+    std::vector<const TaskCard*> found;
+    for (const auto& card : day.tasks)
+        if (wanted(card)) found.push_back(&card);
+    return found;
+}
+
+void byAwaited(std::vector<const TaskCard*>& cards) {
+    std::stable_sort(cards.begin(), cards.end(), [](const TaskCard* a, const TaskCard* b) {
+        return awaited(*a).at < awaited(*b).at;
+    });
+}
+
+QString namesOf(const TaskCard& card, const app::Snapshot& day) {
+    QStringList names;
+    for (const auto& id : card.people)
+        for (const auto& person : day.people)
+            if (person.id == id) names << toText(person.name);
+    return names.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+const TaskCard* findCard(const app::Snapshot& day, const TaskId& id) {
+    const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
+                                 [&](const TaskCard& card) { return card.id == id; });
+    return at == day.tasks.end() ? nullptr : &*at;
+}
+
+bool isOpen(const TaskCard& card) {
+    return isToCome(card) || isGoing(card);
+}
+
+TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
+    TaskRow row;
+    row.key = toText(card.id.text());
+    row.name = words_.name(card.name);
+    row.title = words_.title(card);
+    row.batch = Words::batch(card);
+    row.station = words_.name(card.stationName);
+    row.people = namesOf(card, day);
+    row.icon = iconOf(card.kind);
+    row.mark = markOf(card.state);
+    row.state = Words::state(card);
+    row.isLate = card.isLate;
+    row.isCritical = card.isCritical;
+    row.slack = Words::slack(card.slack);
+    row.startText = words_.clockAndBell(card.start);
+    row.finishText = words_.clockAndBell(card.finish);
+    row.latestText = words_.clockAndBell(card.latestStart);
+    const auto await = awaited(card);
+    const Duration left = await.at - day.now;
+    row.isDue = isOpen(card) && left <= Duration::zero();
+    row.awaited =
+        isToCome(card) && row.isDue && card.isLate ? RowMaker::tr("late to begin") : await.what;
+    row.countdown = isOpen(card) ? Words::countdown(left) : words_.clock(card.finish);
+    if (left < Duration::zero() && isOpen(card) && row.countdown != QLatin1String("0:00"))
+        row.countdown.prepend(QLatin1Char('+'));
+    row.progress = progressOf(card, day.now);
+    row.turnsDone = card.turnsDone;
+    row.turnCount = card.turnCount;
+    row.turnText = Words::turn(card);
+    const bool mayTouch = !day.isReadOnly;
+    row.canStart = mayTouch && card.state == TaskState::Ready;
+    row.canFinish = mayTouch && isGoing(card);
+    row.canTurn = mayTouch && isGoing(card) && card.turnsDone < card.turnCount;
+    row.canSkip = mayTouch && isToCome(card);
+    row.startVerb = Words::startVerb(card.kind);
+    row.finishVerb = Words::finishVerb(card.kind);
+    row.caution = cautionFor(card.kind);
+    row.section = row.station;
+
+    auto& lines = lines_[card.id];
+    if (!lines) lines = std::make_shared<ListOf<LineRow>>();
+    std::vector<LineRow> next;
+    int ticked = 0;
+    for (std::size_t i = 0; i < card.checklist.size(); ++i) {
+        const auto& line = card.checklist[i];
+        const int number = static_cast<int>(i);
+        next.push_back({QString::number(number), number, words_.name(line.text), line.isTicked});
+        ticked += line.isTicked ? 1 : 0;
+    }
+    if (!next.empty()) row.progressText = RowMaker::tr("%1 of %2").arg(ticked).arg(next.size());
+    lines->show(std::move(next));
+    row.lines = lines;
+    return row;
+}
+
+std::optional<Instant> RowMaker::nextAtGrate(const app::Snapshot& day) {
+    std::optional<Instant> next;
+    for (const auto& card : day.tasks)
+        if (isOnHeat(card) && isGoing(card))
+            next = std::min(next.value_or(awaited(card).at), awaited(card).at);
+    return next;
+}
+
+std::vector<TaskRow> RowMaker::onGrate(const app::Snapshot& day) {
+    auto cards = pick(day, [](const TaskCard& c) { return isOnHeat(c) && isGoing(c); });
+    byAwaited(cards);
+    std::vector<TaskRow> rows;
+    for (const auto* card : cards)
+        rows.push_back(task(*card, day));
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::coals(const app::Snapshot& day) {
+    std::vector<TaskRow> rows;
+    for (const auto* card :
+         pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Fire && isOpen(c); }))
+        rows.push_back(task(*card, day));
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::rests(const app::Snapshot& day) {
+    auto cards =
+        pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Rest && isGoing(c); });
+    byAwaited(cards);
+    std::vector<TaskRow> rows;
+    for (const auto* card : cards)
+        rows.push_back(task(*card, day));
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::nextAtFire(const app::Snapshot& day, std::size_t most) {
+    auto cards = pick(day, [](const TaskCard& c) {
+        return isToCome(c) && isOneOf(c.kind, {TaskKind::Cook, TaskKind::Warm, TaskKind::Rest,
+                                               TaskKind::Slice, TaskKind::Finish});
+    });
+    byAwaited(cards);
+    std::vector<TaskRow> rows;
+    for (const auto* card : cards)
+        if (rows.size() < most) rows.push_back(task(*card, day));
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::between(const app::Snapshot& day, std::size_t most) {
+    const auto until = nextAtGrate(day);
+    std::vector<TaskRow> rows;
+    for (const auto* card : pick(day, [](const TaskCard& c) {
+             return isOneOf(c.kind, {TaskKind::SetUp, TaskKind::Prep}) &&
+                    (c.state == TaskState::Ready || c.state == TaskState::Running);
+         })) {
+        const bool comesInPieces = !card->checklist.empty();
+        const bool fits = !until || day.now + (card->finish - card->start) <= *until;
+        if ((fits || comesInPieces) && rows.size() < most) rows.push_back(task(*card, day));
+    }
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::buffet(const app::Snapshot& day) {
+    auto cards = pick(day, [](const TaskCard& c) {
+        return isOneOf(c.kind, {TaskKind::SetUp, TaskKind::Prep, TaskKind::Load, TaskKind::Hold,
+                                TaskKind::Finish, TaskKind::Serve, TaskKind::Strike});
+    });
+    std::map<StationId, std::size_t> place;
+    for (const auto* card : cards)
+        place.try_emplace(card->station, place.size());
+    std::stable_sort(cards.begin(), cards.end(), [&](const TaskCard* a, const TaskCard* b) {
+        return std::pair(!isOpen(*a), place[a->station]) <
+               std::pair(!isOpen(*b), place[b->station]);
+    });
+    std::vector<TaskRow> rows;
+    for (const auto* card : cards) {
+        rows.push_back(task(*card, day));
+        if (!isOpen(*card)) rows.back().section = RowMaker::tr("Finished");
+    }
+    return rows;
+}
+
+std::vector<TaskRow> RowMaker::all(const app::Snapshot& day) {
+    std::vector<TaskRow> rows;
+    for (const auto& card : day.tasks)
+        rows.push_back(task(card, day));
+    return rows;
+}
+
+std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
+    std::vector<PersonRow> rows;
+    for (const auto& person : day.people) {
+        PersonRow row;
+        row.key = toText(person.id.text());
+        row.name = toText(person.name);
+        row.now = RowMaker::tr("Free hands");
+        row.mark = QStringLiteral("waiting");
+        if (const auto* card = person.now ? findCard(day, *person.now) : nullptr) {
+            const auto await = awaited(*card);
+            row.now = words_.title(*card);
+            row.nowUntil = Words::countdown(await.at - day.now);
+            row.mark = markOf(card->state);
+            row.isLate = card->isLate;
+        }
+        if (const auto* card = person.next ? findCard(day, *person.next) : nullptr) {
+            row.next = words_.title(*card);
+            row.nextAt = words_.clockAndBell(person.nextAt.value_or(card->start));
+        }
+        rows.push_back(row);
+    }
+    return rows;
+}
+
+std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
+    std::vector<AlarmRow> rows;
+    for (const auto& timer : day.timers) {
+        const auto* card = findCard(day, timer.task);
+        if (!timer.isRinging(day.now) || card == nullptr || !isOpen(*card)) continue;
+        AlarmRow row;
+        row.key = toText(timer.name);
+        row.task = toText(timer.task.text());
+        row.call = Words::call(timer.kind);
+        row.title = words_.title(*card);
+        row.overdue = Words::countdown(day.now - timer.due);
+        switch (timer.kind) {
+            case live::TimerKind::Turn:
+                row.icon = QStringLiteral("turn");
+                row.actVerb = RowMaker::tr("Turned");
+                row.act = QStringLiteral("turn");
+                break;
+            case live::TimerKind::Pull:
+                row.icon = QStringLiteral("pull");
+                row.actVerb = RowMaker::tr("Pulled");
+                row.act = QStringLiteral("finish");
+                break;
+            case live::TimerKind::StartNow:
+                row.icon = iconOf(card->kind);
+                row.actVerb =
+                    card->state == TaskState::Ready ? Words::startVerb(card->kind) : QString();
+                row.act = QStringLiteral("start");
+                break;
+            case live::TimerKind::RestOver:
+                row.icon = QStringLiteral("rest");
+                break;
+            case live::TimerKind::Check:
+                row.icon = QStringLiteral("caution");
+                break;
+        }
+        rows.push_back(row);
+    }
+    return rows;
+}
+
+}  // namespace cinder::face

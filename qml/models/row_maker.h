@@ -1,0 +1,48 @@
+#pragma once
+
+/// From a snapshot to the rows of every board: which task is shown where, in what order, saying
+/// what. What is true of a task was decided in the core; here it only gets its words and place.
+
+#include <map>
+#include <vector>
+
+#include "rows.h"
+#include "words.h"
+
+namespace cinder::face {
+
+class RowMaker {
+    Q_DECLARE_TR_FUNCTIONS(cinder::face::RowMaker)
+
+  public:
+    explicit RowMaker(const Words& words) : words_(words) {}
+
+    /// Tasks on the grate now, the one that needs hands soonest first.
+    [[nodiscard]] std::vector<TaskRow> onGrate(const app::Snapshot& day);
+    /// Fires lit, or to be lit next.
+    [[nodiscard]] std::vector<TaskRow> coals(const app::Snapshot& day);
+    [[nodiscard]] std::vector<TaskRow> rests(const app::Snapshot& day);
+    /// What comes to the fire next, not yet begun, by start; at most `most`.
+    [[nodiscard]] std::vector<TaskRow> nextAtFire(const app::Snapshot& day, std::size_t most);
+    /// Set-up and cold work that fits before the grate next needs hands; at most `most`.
+    [[nodiscard]] std::vector<TaskRow> between(const app::Snapshot& day, std::size_t most);
+    /// Everything for the buffet, station by station, finished work last within its station.
+    [[nodiscard]] std::vector<TaskRow> buffet(const app::Snapshot& day);
+    [[nodiscard]] std::vector<TaskRow> all(const app::Snapshot& day);
+    [[nodiscard]] std::vector<PersonRow> people(const app::Snapshot& day) const;
+    [[nodiscard]] std::vector<AlarmRow> ringing(const app::Snapshot& day) const;
+
+    [[nodiscard]] TaskRow task(const app::TaskCard& card, const app::Snapshot& day);
+    /// When the grate next needs hands; nothing while nothing is on it.
+    [[nodiscard]] static std::optional<Instant> nextAtGrate(const app::Snapshot& day);
+
+  private:
+    const Words& words_;
+    /// One inner list for each task, kept so that a tick changes a line and not the plate.
+    std::map<TaskId, std::shared_ptr<ListOf<LineRow>>> lines_;
+};
+
+[[nodiscard]] const app::TaskCard* findCard(const app::Snapshot& day, const TaskId& id);
+[[nodiscard]] bool isOpen(const app::TaskCard& card);
+
+}  // namespace cinder::face

@@ -1,0 +1,121 @@
+#include "rows.h"
+
+namespace cinder::face {
+
+namespace {
+
+template <class Row>
+QVariant list(const std::shared_ptr<ListOf<Row>>& inner) {
+    return QVariant::fromValue(static_cast<RowList*>(inner.get()));
+}
+
+}  // namespace
+
+// A role is a name and how to read it; one line each.
+#define CINDER_ROLE(Row, field)                                \
+    Role<Row> {                                                \
+#field, [](const Row& r) { return QVariant(r.field); } \
+    }
+
+const std::vector<Role<LineRow>>& LineRow::roles() {
+    static const std::vector<Role<LineRow>> all{
+        CINDER_ROLE(LineRow, key), CINDER_ROLE(LineRow, line), CINDER_ROLE(LineRow, text),
+        CINDER_ROLE(LineRow, isTicked)};
+    return all;
+}
+
+const std::vector<Role<TaskRow>>& TaskRow::roles() {
+    static const std::vector<Role<TaskRow>> all{
+        CINDER_ROLE(TaskRow, key),
+        CINDER_ROLE(TaskRow, name),
+        CINDER_ROLE(TaskRow, title),
+        CINDER_ROLE(TaskRow, batch),
+        CINDER_ROLE(TaskRow, station),
+        CINDER_ROLE(TaskRow, people),
+        CINDER_ROLE(TaskRow, icon),
+        CINDER_ROLE(TaskRow, mark),
+        CINDER_ROLE(TaskRow, state),
+        CINDER_ROLE(TaskRow, isLate),
+        CINDER_ROLE(TaskRow, isCritical),
+        CINDER_ROLE(TaskRow, slack),
+        CINDER_ROLE(TaskRow, startText),
+        CINDER_ROLE(TaskRow, finishText),
+        CINDER_ROLE(TaskRow, latestText),
+        CINDER_ROLE(TaskRow, awaited),
+        CINDER_ROLE(TaskRow, countdown),
+        CINDER_ROLE(TaskRow, isDue),
+        CINDER_ROLE(TaskRow, progress),
+        CINDER_ROLE(TaskRow, turnsDone),
+        CINDER_ROLE(TaskRow, turnCount),
+        CINDER_ROLE(TaskRow, turnText),
+        CINDER_ROLE(TaskRow, canStart),
+        CINDER_ROLE(TaskRow, canFinish),
+        CINDER_ROLE(TaskRow, canTurn),
+        CINDER_ROLE(TaskRow, canSkip),
+        CINDER_ROLE(TaskRow, startVerb),
+        CINDER_ROLE(TaskRow, finishVerb),
+        CINDER_ROLE(TaskRow, caution),
+        CINDER_ROLE(TaskRow, progressText),
+        CINDER_ROLE(TaskRow, section),
+        Role<TaskRow>{"lines", [](const TaskRow& r) { return list(r.lines); }}};
+    return all;
+}
+
+const std::vector<Role<PersonRow>>& PersonRow::roles() {
+    static const std::vector<Role<PersonRow>> all{
+        CINDER_ROLE(PersonRow, key),    CINDER_ROLE(PersonRow, name),
+        CINDER_ROLE(PersonRow, now),    CINDER_ROLE(PersonRow, nowUntil),
+        CINDER_ROLE(PersonRow, mark),   CINDER_ROLE(PersonRow, next),
+        CINDER_ROLE(PersonRow, nextAt), CINDER_ROLE(PersonRow, isLate)};
+    return all;
+}
+
+const std::vector<Role<AlarmRow>>& AlarmRow::roles() {
+    static const std::vector<Role<AlarmRow>> all{
+        CINDER_ROLE(AlarmRow, key),     CINDER_ROLE(AlarmRow, task), CINDER_ROLE(AlarmRow, call),
+        CINDER_ROLE(AlarmRow, title),   CINDER_ROLE(AlarmRow, icon), CINDER_ROLE(AlarmRow, overdue),
+        CINDER_ROLE(AlarmRow, actVerb), CINDER_ROLE(AlarmRow, act)};
+    return all;
+}
+
+const std::vector<Role<NoticeRow>>& NoticeRow::roles() {
+    static const std::vector<Role<NoticeRow>> all{
+        CINDER_ROLE(NoticeRow, key), CINDER_ROLE(NoticeRow, text), CINDER_ROLE(NoticeRow, icon)};
+    return all;
+}
+
+const std::vector<Role<EventRow>>& EventRow::roles() {
+    static const std::vector<Role<EventRow>> all{
+        CINDER_ROLE(EventRow, key), CINDER_ROLE(EventRow, name), CINDER_ROLE(EventRow, when),
+        CINDER_ROLE(EventRow, isRehearsal)};
+    return all;
+}
+
+const std::vector<Role<BlockRow>>& BlockRow::roles() {
+    static const std::vector<Role<BlockRow>> all{
+        CINDER_ROLE(BlockRow, key),          CINDER_ROLE(BlockRow, begin),
+        CINDER_ROLE(BlockRow, length),       CINDER_ROLE(BlockRow, level),
+        CINDER_ROLE(BlockRow, name),         CINDER_ROLE(BlockRow, times),
+        CINDER_ROLE(BlockRow, mark),         CINDER_ROLE(BlockRow, isLate),
+        CINDER_ROLE(BlockRow, isStanding),   CINDER_ROLE(BlockRow, plannedLeft),
+        CINDER_ROLE(BlockRow, plannedWidth), CINDER_ROLE(BlockRow, isMoved)};
+    return all;
+}
+
+const std::vector<Role<LaneRow>>& LaneRow::roles() {
+    static const std::vector<Role<LaneRow>> all{
+        CINDER_ROLE(LaneRow, key), CINDER_ROLE(LaneRow, name), CINDER_ROLE(LaneRow, levels),
+        Role<LaneRow>{"blocks", [](const LaneRow& r) { return list(r.blocks); }}};
+    return all;
+}
+
+const std::vector<Role<AxisRow>>& AxisRow::roles() {
+    static const std::vector<Role<AxisRow>> all{
+        CINDER_ROLE(AxisRow, key), CINDER_ROLE(AxisRow, at), CINDER_ROLE(AxisRow, clock),
+        CINDER_ROLE(AxisRow, fromBell), CINDER_ROLE(AxisRow, isHour)};
+    return all;
+}
+
+#undef CINDER_ROLE
+
+}  // namespace cinder::face

@@ -1,0 +1,143 @@
+#pragma once
+
+/// What one row of a board says, finished. Built in `row_makers.cpp` from the snapshot.
+
+#include <memory>
+
+#include <QString>
+
+#include "row_list.h"
+
+namespace cinder::face {
+
+/// One line of a checklist.
+struct LineRow {
+    QString key;
+    int line = 0;
+    QString text;
+    bool isTicked = false;
+    static const std::vector<Role<LineRow>>& roles();
+    friend bool operator==(const LineRow&, const LineRow&) = default;
+};
+
+/// One task, on whichever board.
+struct TaskRow {
+    QString key;
+    QString name;
+    QString title;  ///< with dish and batch
+    QString batch;
+    QString station;
+    QString people;
+    QString icon;  ///< by kind: "flame", "putOn", "rest", "table", ...
+    QString mark;  ///< shape of the state, see `markOf`
+    QString state;
+    bool isLate = false;
+    bool isCritical = false;
+    QString slack;
+    QString startText;  ///< "11:55 · T−1:05"
+    QString finishText;
+    QString latestText;  ///< latest start, the same way
+    /// What is awaited, and how long: "turn 2 of 4", "3:05".
+    QString awaited;
+    QString countdown;
+    bool isDue = false;   ///< the countdown has run out
+    double progress = 0;  ///< of its own time, 0 to 1
+    int turnsDone = 0;
+    int turnCount = 0;
+    QString turnText;
+    bool canStart = false;
+    bool canFinish = false;
+    bool canTurn = false;
+    bool canSkip = false;
+    QString startVerb;
+    QString finishVerb;
+    QString caution;
+    QString progressText;  ///< "3 of 7" lines ticked
+    QString section;       ///< heading it stands under
+    std::shared_ptr<ListOf<LineRow>> lines;
+    static const std::vector<Role<TaskRow>>& roles();
+    friend bool operator==(const TaskRow&, const TaskRow&) = default;
+};
+
+struct PersonRow {
+    QString key;
+    QString name;
+    QString now;
+    QString nowUntil;  ///< countdown
+    QString mark;
+    QString next;
+    QString nextAt;  ///< "11:55 · T−1:05"
+    bool isLate = false;
+    static const std::vector<Role<PersonRow>>& roles();
+    friend bool operator==(const PersonRow&, const PersonRow&) = default;
+};
+
+/// An alarm that rings.
+struct AlarmRow {
+    QString key;  ///< the timer's name
+    QString task;
+    QString call;  ///< "Turn now"
+    QString title;
+    QString icon;
+    QString overdue;  ///< since when, "0:12"
+    QString actVerb;  ///< the deed it calls for, "Turned"; empty when only hearing it helps
+    QString act;      ///< "turn", "finish", "start"
+    static const std::vector<Role<AlarmRow>>& roles();
+    friend bool operator==(const AlarmRow&, const AlarmRow&) = default;
+};
+
+struct NoticeRow {
+    QString key;
+    QString text;
+    QString icon;
+    static const std::vector<Role<NoticeRow>>& roles();
+    friend bool operator==(const NoticeRow&, const NoticeRow&) = default;
+};
+
+struct EventRow {
+    QString key;
+    QString name;
+    QString when;
+    bool isRehearsal = false;
+    static const std::vector<Role<EventRow>>& roles();
+    friend bool operator==(const EventRow&, const EventRow&) = default;
+};
+
+/// One stretch of work on the chart. Across in minutes from the chart's left edge, down in levels.
+struct BlockRow {
+    QString key;
+    double begin = 0;
+    double length = 0;
+    int level = 0;
+    QString name;
+    QString times;  ///< for the reader: "11:55 to 12:10"
+    QString mark;
+    bool isLate = false;
+    bool isStanding = false;  ///< nobody's hands are on it
+    double plannedLeft = 0;
+    double plannedWidth = 0;
+    bool isMoved = false;  ///< away from where it was planned
+    static const std::vector<Role<BlockRow>>& roles();
+    friend bool operator==(const BlockRow&, const BlockRow&) = default;
+};
+
+struct LaneRow {
+    QString key;
+    QString name;
+    int levels = 1;
+    std::shared_ptr<ListOf<BlockRow>> blocks;
+    static const std::vector<Role<LaneRow>>& roles();
+    friend bool operator==(const LaneRow&, const LaneRow&) = default;
+};
+
+struct AxisRow {
+    QString key;
+    double at = 0;  ///< minutes from the chart's left edge
+    QString clock;
+    QString fromBell;
+    bool isHour = false;
+    static const std::vector<Role<AxisRow>>& roles();
+    friend bool operator==(const AxisRow&, const AxisRow&) = default;
+};
+
+}  // namespace cinder::face

@@ -1,0 +1,54 @@
+#include "session_door.h"
+
+namespace cinder::face {
+
+Result<std::vector<app::EventEntry>, app::Refusal> SessionDoor::events() const {
+    return session_.events();
+}
+Result<EventId, app::Refusal> SessionDoor::importEvent(const std::string& doc) {
+    return session_.importEvent(doc);
+}
+Taken SessionDoor::open(const EventId& event) {
+    return session_.open(event);
+}
+Result<EventId, app::Refusal> SessionDoor::rehearse(int speed, Duration lead) {
+    return session_.rehearse(speed, lead);
+}
+Taken SessionDoor::setRehearsalSpeed(int speed) {
+    return session_.setRehearsalSpeed(speed);
+}
+Taken SessionDoor::start(const TaskId& task) {
+    return session_.start(task);
+}
+Taken SessionDoor::finish(const TaskId& task) {
+    return session_.finish(task);
+}
+Taken SessionDoor::skip(const TaskId& task) {
+    return session_.skip(task);
+}
+Taken SessionDoor::tick(const TaskId& task, std::int32_t line) {
+    return session_.tick(task, line);
+}
+Taken SessionDoor::turn(const TaskId& task) {
+    return session_.turn(task);
+}
+Taken SessionDoor::moveServe(Instant serve) {
+    return session_.moveServe(serve);
+}
+Taken SessionDoor::acknowledge(const std::string& alarm) {
+    return session_.acknowledge(alarm);
+}
+Taken SessionDoor::undo() {
+    return session_.undo();
+}
+Taken SessionDoor::replan() {
+    return session_.replan();
+}
+void SessionDoor::setPerson(std::optional<PersonId> person) {
+    session_.setPerson(std::move(person));
+}
+std::shared_ptr<const app::Snapshot> SessionDoor::look() {
+    return session_.look();
+}
+
+}  // namespace cinder::face

@@ -1,0 +1,34 @@
+#pragma once
+
+/// The session as a door.
+
+#include "door.h"
+
+namespace cinder::face {
+
+class SessionDoor final : public Door {
+  public:
+    explicit SessionDoor(app::Session& session) : session_(session) {}
+
+    [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
+    [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
+    [[nodiscard]] Taken open(const EventId& event) override;
+    [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
+    [[nodiscard]] Taken setRehearsalSpeed(int speed) override;
+    [[nodiscard]] Taken start(const TaskId& task) override;
+    [[nodiscard]] Taken finish(const TaskId& task) override;
+    [[nodiscard]] Taken skip(const TaskId& task) override;
+    [[nodiscard]] Taken tick(const TaskId& task, std::int32_t line) override;
+    [[nodiscard]] Taken turn(const TaskId& task) override;
+    [[nodiscard]] Taken moveServe(Instant serve) override;
+    [[nodiscard]] Taken acknowledge(const std::string& alarm) override;
+    [[nodiscard]] Taken undo() override;
+    [[nodiscard]] Taken replan() override;
+    void setPerson(std::optional<PersonId> person) override;
+    [[nodiscard]] std::shared_ptr<const app::Snapshot> look() override;
+
+  private:
+    app::Session& session_;
+};
+
+}  // namespace cinder::face

@@ -1,0 +1,299 @@
+#include "words.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+#include <QDateTime>
+#include <QLocale>
+
+#include "settings.h"
+
+namespace cinder::face {
+
+namespace {
+
+using std::chrono::ceil;
+using std::chrono::floor;
+using std::chrono::hours;
+using std::chrono::minutes;
+using std::chrono::round;
+using std::chrono::seconds;
+
+QDateTime wall(Instant at, UtcOffset offset) {
+    return QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count(), Qt::OffsetFromUTC,
+                                          static_cast<int>(seconds(offset).count()));
+}
+
+QString twoDigits(std::int64_t n) {
+    return QStringLiteral("%1").arg(n, 2, 10, QLatin1Char('0'));
+}
+
+/// Whole seconds towards later: 0 means now, neither a moment before nor for a second after.
+std::int64_t wholeSeconds(Duration left) {
+    return std::abs(ceil<seconds>(left).count());
+}
+
+const app::TaskCard* cardOf(const app::Snapshot& day, const std::optional<TaskId>& id) {
+    const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
+                                 [&](const app::TaskCard& card) { return id && card.id == *id; });
+    return at == day.tasks.end() ? nullptr : &*at;
+}
+
+}  // namespace
+
+QString toText(const std::string& text) {
+    return QString::fromStdString(text);
+}
+
+QString Words::clock(Instant at) const {
+    return wall(at, offset_)
+        .toString(settings_.isTwelveHour() ? QStringLiteral("h:mm ap") : QStringLiteral("H:mm"));
+}
+
+QString Words::clockWithSeconds(Instant at) const {
+    return wall(at, offset_)
+        .toString(settings_.isTwelveHour() ? QStringLiteral("h:mm:ss ap")
+                                           : QStringLiteral("H:mm:ss"));
+}
+
+QString Words::fromBell(Instant at) const {
+    return toText(formatBellOffset(at - bell_)).replace(QLatin1Char('-'), QChar(0x2212));
+}
+
+QString Words::clockAndBell(Instant at) const {
+    return clock(at) + QStringLiteral(" · ") + fromBell(at);
+}
+
+QString Words::countdown(Duration left) {
+    const auto total = wholeSeconds(left);
+    const auto h = total / 3600;
+    const auto m = total / 60 % 60;
+    const auto tail = QLatin1Char(':') + twoDigits(total % 60);
+    return h > 0 ? QString::number(h) + QLatin1Char(':') + twoDigits(m) + tail
+                 : QString::number(m) + tail;
+}
+
+SplitTime Words::splitCountdown(Duration left) {
+    const auto total = wholeSeconds(left);
+    return {QString::number(total / 3600) + QLatin1Char(':') + twoDigits(total / 60 % 60),
+            twoDigits(total % 60)};
+}
+
+QString Words::span(Duration length) {
+    const auto total = round<seconds>(std::chrono::abs(length)).count();
+    if (total < 60) return tr("%1 s").arg(total);
+    const auto inMinutes = (total + 30) / 60;
+    if (inMinutes < 60) return tr("%1 min").arg(inMinutes);
+    return tr("%1 h %2 min").arg(inMinutes / 60).arg(twoDigits(inMinutes % 60));
+}
+
+QString Words::spare(Duration lateness) {
+    if (std::chrono::abs(lateness) < seconds(30)) return tr("ready on the minute");
+    return lateness > Duration::zero() ? tr("%1 late").arg(span(lateness))
+                                       : tr("%1 spare").arg(span(lateness));
+}
+
+QString Words::slack(Duration slack) {
+    if (slack < Duration::zero()) return tr("%1 too late").arg(span(slack));
+    if (slack < seconds(30)) return tr("no slack");
+    return tr("%1 slack").arg(span(slack));
+}
+
+QString Words::temperature(Temperature t) const {
+    return settings_.isFahrenheit() ? QStringLiteral("%1 °F").arg(std::lround(t.fahrenheit()))
+                                    : QStringLiteral("%1 °C").arg(std::lround(t.celsius()));
+}
+
+QString Words::date(Instant at, UtcOffset offset) const {
+    const QLocale locale(settings_.language());
+    return locale.toString(wall(at, offset).date(), settings_.language() == QLatin1String("es")
+                                                        ? QStringLiteral("ddd d 'de' MMMM yyyy")
+                                                        : QStringLiteral("ddd d MMMM yyyy"));
+}
+
+QString Words::name(const LocalText& text) const {
+    const auto found = text.in(settings_.language().toStdString());
+    return QString::fromUtf8(found.data(), static_cast<qsizetype>(found.size()));
+}
+
+QString Words::title(const app::TaskCard& card) const {
+    QString text = name(card.name);
+    if (card.dish && !text.contains(name(*card.dish), Qt::CaseInsensitive))
+        text = name(*card.dish) + QStringLiteral(" · ") + text;
+    if (const auto which = batch(card); !which.isEmpty()) text += QStringLiteral(" · ") + which;
+    return text;
+}
+
+QString Words::batch(const app::TaskCard& card) {
+    if (!card.batch || card.batchCount.value_or(1) < 2) return {};
+    return tr("batch %1 of %2").arg(*card.batch).arg(card.batchCount.value_or(*card.batch));
+}
+
+QString Words::state(const app::TaskCard& card) {
+    switch (card.state) {
+        case app::TaskState::Waiting:
+            return tr("Waits");
+        case app::TaskState::Ready:
+            return card.isLate ? tr("Late to begin") : tr("May begin");
+        case app::TaskState::Running:
+            return card.isLate ? tr("Running late") : tr("Running");
+        case app::TaskState::Over:
+            return tr("Time is up");
+        case app::TaskState::Done:
+            return tr("Done");
+        case app::TaskState::Skipped:
+            return tr("Left out");
+    }
+    return {};
+}
+
+QString Words::startVerb(plan::TaskKind kind) {
+    using plan::TaskKind;
+    switch (kind) {
+        case TaskKind::Fire:
+            return tr("Light it");
+        case TaskKind::Cook:
+        case TaskKind::Warm:
+            return tr("Put on");
+        case TaskKind::Rest:
+            return tr("Let rest");
+        case TaskKind::Serve:
+            return tr("Open the line");
+        default:
+            return tr("Begin");
+    }
+}
+
+QString Words::finishVerb(plan::TaskKind kind) {
+    using plan::TaskKind;
+    switch (kind) {
+        case TaskKind::Fire:
+            return tr("Coals are ready");
+        case TaskKind::Cook:
+        case TaskKind::Warm:
+            return tr("Pull");
+        case TaskKind::Rest:
+            return tr("Rested");
+        case TaskKind::Serve:
+            return tr("Close the line");
+        default:
+            return tr("Done");
+    }
+}
+
+QString Words::turn(const app::TaskCard& card) {
+    if (card.turnCount == 0) return {};
+    if (card.turnsDone >= card.turnCount) return tr("All %n turn(s) done", nullptr, card.turnCount);
+    return tr("Turn %1 of %2").arg(card.turnsDone + 1).arg(card.turnCount);
+}
+
+QString Words::call(live::TimerKind kind) {
+    switch (kind) {
+        case live::TimerKind::Turn:
+            return tr("Turn now");
+        case live::TimerKind::Pull:
+            return tr("Look and pull");
+        case live::TimerKind::RestOver:
+            return tr("Rested");
+        case live::TimerKind::StartNow:
+            return tr("Begin now");
+        case live::TimerKind::Check:
+            return tr("Take the temperature");
+    }
+    return {};
+}
+
+QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) const {
+    using What = app::UndoOffer::What;
+    const auto* card = cardOf(day, offer.task);
+    const QString subject = card != nullptr ? title(*card) : QString();
+    switch (offer.what) {
+        case What::Start:
+            return tr("Begun: %1").arg(subject);
+        case What::Finish:
+            return tr("Done: %1").arg(subject);
+        case What::Skip:
+            return tr("Left out: %1").arg(subject);
+        case What::Tick: {
+            const auto line = static_cast<std::size_t>(std::max(1, offer.number.value_or(1)) - 1);
+            if (card != nullptr && line < card->checklist.size())
+                return tr("Ticked: %1").arg(name(card->checklist[line].text));
+            return tr("Ticked: %1").arg(subject);
+        }
+        case What::Turn:
+            return tr("Turn %1 noted: %2").arg(offer.number.value_or(1)).arg(subject);
+        case What::Reading:
+            return tr("Temperature noted: %1").arg(subject);
+        case What::ServeTime:
+            return tr("The bell was moved");
+        case What::Acknowledge:
+            return tr("Call silenced: %1").arg(subject);
+        case What::Undo:
+            return tr("Taken back");
+    }
+    return {};
+}
+
+QString Words::notice(const app::Notice& notice, const app::Snapshot& day) const {
+    using What = app::Notice::What;
+    const auto* card = cardOf(day, notice.task);
+    switch (notice.what) {
+        case What::ClockJumped:
+            return tr("This device's clock was set by %1. Timers follow the new time; compare it "
+                      "with a watch.")
+                .arg(span(notice.amount));
+        case What::ReadOnly:
+            return tr("The journal cannot be written. Nothing is lost, nothing new is kept.");
+        case What::DiskFull:
+            return tr("The last touch could not be saved: the device is full. Free some space.");
+        case What::MaximumLag:
+            return tr("%1 will wait %2 longer than it may.")
+                .arg(card != nullptr ? title(*card) : tr("A task"), span(notice.amount));
+        case What::NewerVersion:
+            return tr("Made by a newer Cinderbell: shown, not changed.");
+    }
+    return {};
+}
+
+QString Words::refusal(const app::Refusal& refusal) {
+    using Why = app::Refusal::Why;
+    switch (refusal.why) {
+        case Why::NoEvent:
+            return tr("No event is open. Open one first.");
+        case Why::UnknownTask:
+            return tr("The plan has changed; that task is no longer on it.");
+        case Why::NotNow:
+            return tr("That is not open just now; nothing was noted.");
+        case Why::ReadOnly:
+            return tr("This event can be looked at, not changed.");
+        case Why::NotSaved:
+            return tr(
+                "Not saved: the device is full or its storage failed. Free some space and "
+                "touch again.");
+        case Why::BadEvent:
+            return tr("The event file cannot be used: %1").arg(toText(refusal.detail));
+        case Why::NoPlan:
+            return tr("No plan keeps this promise: %1").arg(toText(refusal.detail));
+    }
+    return {};
+}
+
+QString markOf(app::TaskState state) {
+    switch (state) {
+        case app::TaskState::Waiting:
+            return QStringLiteral("waiting");
+        case app::TaskState::Ready:
+            return QStringLiteral("ready");
+        case app::TaskState::Running:
+            return QStringLiteral("running");
+        case app::TaskState::Over:
+            return QStringLiteral("over");
+        case app::TaskState::Done:
+            return QStringLiteral("done");
+        case app::TaskState::Skipped:
+            return QStringLiteral("skipped");
+    }
+    return {};
+}
+
+}  // namespace cinder::face
