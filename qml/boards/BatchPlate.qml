@@ -1,0 +1,115 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+
+/// A batch on the grate: what, how long to the next turn, and the two touches it wants.
+Item {
+    id: root
+
+    required property string key
+    required property string title
+    required property string mark
+    required property string state
+    required property string awaited
+    required property string countdown
+    required property bool isDue
+    required property int turnsDone
+    required property int turnCount
+    required property string turnText
+    required property bool canTurn
+    required property bool canFinish
+    required property string finishVerb
+    required property string finishText
+    required property double progress
+    required property int index
+    signal turn()
+    signal pull()
+
+    implicitHeight: words.height + Space.hurried + 3 * Space.gap
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.title + ", " + root.awaited + " " + root.countdown
+
+    Plate {
+        anchors.fill: parent
+        isNotched: root.mark === "running"
+        fill: root.isDue ? Theme.emberWash : Theme.plate
+        edge: root.isDue ? Theme.ember : Theme.edge
+    }
+    Column {
+        id: words
+        x: Space.margin
+        y: Space.gap
+        width: parent.width - 2 * Space.margin
+        spacing: Space.tight
+
+        Row {
+            width: parent.width - Space.notch
+            spacing: Space.small
+
+            StateMark { id: shape; mark: root.mark; isLate: root.isDue }
+            Label {
+                width: parent.width - shape.width - Space.small
+                text: root.title
+                size: Type.lead
+                isStrong: true
+                maximumLineCount: 1
+            }
+        }
+        Item {
+            width: parent.width
+            height: big.height
+
+            Figure {
+                id: big
+                text: root.countdown
+                size: Type.countdown
+                color: root.isDue ? Theme.ember : Theme.ink
+            }
+            Column {
+                anchors.left: big.right
+                anchors.leftMargin: Space.gap
+                anchors.right: parent.right
+                anchors.verticalCenter: big.verticalCenter
+
+                Label { width: parent.width; text: root.awaited; isStrong: true; maximumLineCount: 1 }
+                Label {
+                    width: parent.width
+                    text: qsTr("ends %1").arg(root.finishText)
+                    size: Type.small
+                    color: Theme.ash
+                    maximumLineCount: 1
+                }
+                Item { width: 1; height: Space.tight }
+                Pips { done: root.turnsDone; count: root.turnCount; x: Space.tight }
+            }
+        }
+        Cord { width: parent.width; progress: root.progress }
+    }
+    Row {
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Space.gap
+        x: Space.margin
+        spacing: Space.apart
+
+        PressPlate {
+            visible: root.canTurn
+            width: (words.width - Space.apart) * 0.6
+            height: Space.hurried
+            tone: "ember"
+            glyph: Icons.turn
+            size: Type.title
+            text: root.turnText
+            onClicked: root.turn()
+        }
+        PressPlate {
+            visible: root.canFinish
+            width: root.canTurn ? (words.width - Space.apart) * 0.4 : words.width
+            height: Space.hurried
+            tone: root.canTurn ? "plain" : "ember"
+            glyph: Icons.pull
+            size: Type.title
+            text: root.finishVerb
+            onClicked: root.pull()
+        }
+    }
+}

@@ -1,0 +1,70 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Models
+
+/// For who cooks: what is on the grate and when it wants turning; what rests; what comes next; and
+/// what may be done before the next turn.
+Flickable {
+    id: root
+
+    required property Day day
+    property bool isNarrow: false
+    readonly property real half: root.isNarrow ? root.width - 2 * Space.margin
+                                               : (root.width - 3 * Space.margin) / 2
+
+    contentHeight: Math.max(grate.height, rest.y + rest.height) + 2 * Space.margin
+    clip: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Fire")
+
+    Column {
+        id: grate
+        x: Space.margin
+        y: Space.gap
+        width: root.half
+        spacing: Space.small
+
+        Heading { width: parent.width; text: qsTr("On the grate") }
+        Label {
+            width: parent.width
+            visible: root.day.grate.count === 0
+            text: qsTr("Nothing on the grate.")
+            color: Theme.ash
+        }
+        Repeater {
+            model: root.day.grate
+
+            BatchPlate {
+                width: grate.width
+                onTurn: root.day.turn(key)
+                onPull: root.day.finish(key)
+            }
+        }
+        Remark {
+            width: parent.width
+            visible: root.day.grate.count > 0
+            text: qsTr("Thermometer over touch: thickest part, away from bone.")
+        }
+        TaskColumn {
+            width: parent.width
+            heading: qsTr("Coals")
+            tasks: root.day.coals
+            day: root.day
+            showsCaution: true
+        }
+        Remark { width: parent.width; text: root.day.line.deference; glyph: Icons.flame }
+    }
+    Column {
+        id: rest
+        x: root.isNarrow ? Space.margin : root.half + 2 * Space.margin
+        y: root.isNarrow ? grate.height + Space.wide : Space.gap
+        width: root.half
+        spacing: Space.gap
+
+        TaskColumn { width: parent.width; heading: qsTr("Resting"); tasks: root.day.rests; day: root.day }
+        TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; showsLines: true }
+        TaskColumn { width: parent.width; heading: qsTr("Next at the fire"); tasks: root.day.nextAtFire; day: root.day }
+        NoticeColumn { width: parent.width; day: root.day }
+    }
+}

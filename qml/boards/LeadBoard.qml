@@ -1,0 +1,73 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Models
+
+/// For who leads: are we on time, what is the weakest link, who does what.
+Flickable {
+    id: root
+
+    required property Day day
+    property bool isNarrow: false
+    signal moveBell()
+    readonly property real half: root.isNarrow ? root.width - 2 * Space.margin
+                                               : (root.width - 3 * Space.wide) / 2
+
+    contentHeight: Math.max(bell.height, crew.y + crew.height) + 2 * Space.margin
+    clip: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Lead")
+
+    BellPanel {
+        id: bell
+        x: root.isNarrow ? Space.margin : Space.wide
+        y: Space.gap
+        width: root.half
+        day: root.day
+        isNarrow: root.isNarrow
+        onMoveBell: root.moveBell()
+    }
+    Column {
+        id: crew
+        x: root.isNarrow ? Space.margin : root.half + 2 * Space.wide
+        y: root.isNarrow ? bell.height + Space.wide : Space.margin
+        width: root.half
+        spacing: Space.gap
+
+        Heading {
+            width: parent.width
+            visible: weakest.visible
+            text: qsTr("Weakest link")
+            note: root.day.line.weakestSlack
+        }
+        Item {
+            id: weakest
+            width: parent.width
+            height: link.height + 2 * Space.gap
+            visible: root.day.line.weakest !== ""
+
+            Plate { anchors.fill: parent; edge: Theme.ember; fill: Theme.emberWash }
+            Column {
+                id: link
+                x: Space.margin
+                y: Space.gap
+                width: parent.width - 2 * Space.margin
+
+                Label { width: parent.width; text: root.day.line.weakest; size: Type.lead; isStrong: true }
+                Label { width: parent.width; text: root.day.line.weakestLatest; color: Theme.ash }
+            }
+        }
+        Heading { width: parent.width; text: qsTr("Crew") }
+        Repeater {
+            model: root.day.people
+            PersonPlate { width: crew.width }
+        }
+        PressPlate {
+            visible: root.day.line.isLate && !root.day.line.isReadOnly
+            glyph: Icons.sheet
+            text: qsTr("Plan again from now")
+            onClicked: root.day.replan()
+        }
+        NoticeColumn { width: parent.width; day: root.day }
+    }
+}

@@ -1,0 +1,34 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Models
+
+/// The client moves the bell: in steps, at once, with undo.
+Sheet {
+    id: root
+
+    required property Day day
+    title: qsTr("Serve at %1").arg(root.day.line.serveClock)
+
+    Label { width: parent.width; text: root.day.line.ready + " · " + root.day.line.spare; size: Type.lead }
+    Grid {
+        width: parent.width
+        columns: 2
+        spacing: Space.gap
+
+        Repeater {
+            model: [-5, 5, -15, 15]
+
+            PressPlate {
+                required property int modelData
+                width: (parent.width - Space.gap) / 2
+                height: Space.hurried
+                glyph: modelData < 0 ? Icons.minus : Icons.plus
+                size: Type.title
+                text: modelData < 0 ? qsTr("%1 min earlier").arg(-modelData) : qsTr("%1 min later").arg(modelData)
+                onClicked: root.day.moveServe(modelData)
+            }
+        }
+    }
+    PressPlate { width: parent.width; tone: "water"; text: qsTr("Done"); onClicked: root.closed() }
+}
