@@ -41,6 +41,7 @@ Row {
                 border.color: one.visualFocus ? Theme.water : Theme.edge
             }
             contentItem: Item {
+                TextMetrics { id: measure; font: word.font; text: one.text }
                 Row {
                     anchors.centerIn: parent
                     spacing: Space.small
@@ -53,7 +54,8 @@ Row {
                         color: Theme.ground
                     }
                     Label {
-                        width: Math.min(implicitWidth, one.width - 2 * Space.small
+                        id: word
+                        width: Math.min(Math.ceil(measure.advanceWidth) + 2, one.width - 2 * Space.small
                                         - (one.isChosen ? Space.mark + Space.small : 0))
                         text: one.text
                         isStrong: true

@@ -18,7 +18,7 @@ T.AbstractButton {
     readonly property color ink: root.tone === "ember" ? Theme.emberInk
         : root.tone === "water" ? Theme.waterInk : Theme.ink
 
-    implicitWidth: Math.max(Space.touch, word.implicitWidth + 2 * Space.margin
+    implicitWidth: Math.max(Space.touch, Math.ceil(measure.advanceWidth) + 2 + 2 * Space.margin
                             + (drawing.visible && !root.isStacked ? Space.icon + Space.small : 0))
     implicitHeight: Space.touch
     focusPolicy: Qt.StrongFocus
@@ -44,6 +44,7 @@ T.AbstractButton {
         }
     }
     contentItem: Item {
+        TextMetrics { id: measure; font: word.font; text: root.text }
         Grid {
             anchors.centerIn: parent
             columns: root.isStacked ? 1 : 2
@@ -60,7 +61,7 @@ T.AbstractButton {
             Label {
                 id: word
                 visible: root.text !== ""
-                width: Math.min(implicitWidth, root.width - 2 * Space.small
+                width: Math.min(Math.ceil(measure.advanceWidth) + 2, root.width - 2 * Space.small
                     - (drawing.visible && !root.isStacked ? Space.icon + Space.small : 0))
                 text: root.text
                 size: root.size
