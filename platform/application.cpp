@@ -1,0 +1,127 @@
+#include "application.h"
+
+#include <filesystem>
+#include <iostream>
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QImage>
+#include <QQuickWindow>
+#include <QStandardPaths>
+#include <QTimer>
+
+#include "app/session.h"
+#include "awake/screen_inhibitor.h"
+#include "event/json.h"
+#include "face.h"
+#include "haptics/led_vibrator.h"
+#include "journal/sqlite/sqlite_store.h"
+#include "sound/alarm_player.h"
+
+namespace cinder::platform {
+
+namespace {
+
+constexpr int kBadEvent = 3;
+constexpr int kStore = 5;
+constexpr int kNoFile = 6;
+
+int say(int code, const std::string& words) {
+    std::cerr << "cinderbell: " << words << "\n";
+    return code;
+}
+
+/// Folders where the demo events may lie: installed, or in the tree this was built from.
+std::vector<std::filesystem::path> demos() {
+    const QStringList folders = {
+        QCoreApplication::applicationDirPath() + QStringLiteral("/../share/cinderbell/demo-data"),
+        QCoreApplication::applicationDirPath() + QStringLiteral("/../../demo-data")};
+    for (const QString& folder : folders) {
+        std::vector<std::filesystem::path> found;
+        const auto files =
+            QDir(folder).entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+        for (const QFileInfo& file : files)
+            found.emplace_back(file.absoluteFilePath().toStdString());
+        if (!found.empty()) return found;
+    }
+    return {};
+}
+
+/// Opens the event of the command line; 0, or the exit code after saying why not.
+int openEvent(app::Session& session, const Launch& launch) {
+    if (launch.eventFile.isEmpty()) return 0;
+    QFile file(launch.eventFile);
+    if (!file.open(QIODevice::ReadOnly))
+        return say(kNoFile, "cannot read " + launch.eventFile.toStdString());
+    const std::string document = file.read(event::kMostBytes + 1).toStdString();
+    const auto described = event::parse(document);
+    // An event already in the store is opened, with all that has been done in it.
+    const bool isKnown = described && session.open(described->id).has_value();
+    if (!isKnown) {
+        if (const auto imported = session.importEvent(document); !imported)
+            return say(kBadEvent, app::describe(imported.error()));
+    }
+    if (launch.rehearsal) {
+        constexpr Duration kLead = std::chrono::minutes{1};
+        if (const auto begun = session.rehearse(*launch.rehearsal, kLead); !begun)
+            return say(kStore, app::describe(begun.error()));
+    }
+    return 0;
+}
+
+/// Grabs the window as a tablet lies and as a phone stands.
+bool takePictures(QQuickWindow& window, const QString& folder) {
+    struct Size {
+        const char* name;
+        int width;
+        int height;
+    };
+    bool isWritten = QDir().mkpath(folder);
+    for (const Size size : {Size{"tablet", 1280, 800}, Size{"phone", 412, 892}}) {
+        window.resize(size.width, size.height);
+        QCoreApplication::processEvents();
+        const QString file =
+            folder + QStringLiteral("/board-") + QLatin1String(size.name) + QStringLiteral(".png");
+        isWritten = window.grabWindow().save(file) && isWritten;
+    }
+    return isWritten;
+}
+
+}  // namespace
+
+int runApplication(const Launch& launch) {
+    const QString folder = launch.storeFolder.isEmpty()
+                               ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
+                               : launch.storeFolder;
+    QDir().mkpath(folder);
+    const auto store =
+        journal::SqliteStore::open(std::filesystem::path(folder.toStdString()) / "journal.store");
+    if (!store)
+        return say(kStore, "the journal in " + folder.toStdString() +
+                               " cannot be opened; name another folder with --store (" +
+                               store.error().detail + ")");
+
+    const SystemClock clock;
+    app::Session session(**store, clock);
+    if (const int code = openEvent(session, launch); code != 0) return code;
+
+    AlarmPlayer sound;
+    LedVibrator haptics;
+    ScreenInhibitor wake;
+    face::Face face(session, clock, {sound, haptics, wake},
+                    {demos(), folder + QStringLiteral("/settings.ini")});
+    if (!face.show()) return 1;
+    // Looking for loudspeakers may take longer than the first board may.
+    QTimer::singleShot(0, &sound, &AlarmPlayer::prepare);
+    if (!launch.pictureFolder.isEmpty()) {
+        QTimer::singleShot(500, face.window(), [&face, &launch] {
+            QCoreApplication::exit(takePictures(*face.window(), launch.pictureFolder) ? 0
+                                                                                      : kNoFile);
+        });
+    }
+    return QGuiApplication::exec();
+}
+
+}  // namespace cinder::platform
