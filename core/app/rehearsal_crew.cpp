@@ -42,7 +42,11 @@ Result<bool, Refusal> RehearsalCrew::actOnce() {
     if (!seen) return fail(Refusal{Refusal::Why::NoEvent, {}, {}, {}, {}});
     const Instant now = seen->now;
     const auto isDue = [&](const std::string& act, const TaskCard& card, Instant moment) {
-        return moment + delayOf(act + ":" + card.id.text()) <= now;
+        if (moment > now) return false;
+        // What could be begun is projected to begin now, every time anew: its delay counts from
+        // when it first could.
+        const std::string name = act + ":" + card.id.text();
+        return firstDue_.emplace(name, moment).first->second + delayOf(name) <= now;
     };
     const auto done = [](const Result<void, Refusal>& taken) -> Result<bool, Refusal> {
         if (!taken) return fail(taken.error());

@@ -5,6 +5,7 @@
 /// looks.
 
 #include <map>
+#include <string>
 
 #include "app/session.h"
 #include "base/rng.h"
@@ -38,6 +39,7 @@ class RehearsalCrew {
 
     Session& session_;
     Temper temper_;
+    std::map<std::string, Instant> firstDue_;
 };
 
 }  // namespace cinder::app

@@ -1,0 +1,106 @@
+/// Plays a rehearsal six hundred times faster than life on a real store, until it is killed. Each
+/// operation goes to standard output after, and only after, the store has acknowledged it. Started
+/// again it goes on where it stopped.
+
+#include <unistd.h>
+
+#include <chrono>
+#include <fstream>
+#include <iostream>
+#include <sstream>
+#include <thread>
+
+#include "app/rehearsal_crew.h"
+#include "journal/sqlite/sqlite_store.h"
+#include "ledger.h"
+
+namespace {
+
+using namespace cinder;
+
+constexpr int kSpeed = 600;
+
+/// Passes everything on, and says what was acknowledged.
+class ToldStore final : public journal::Store {
+  public:
+    explicit ToldStore(journal::Store& inner) : inner_(inner) {}
+
+    const DeviceId& device() const override { return inner_.device(); }
+    journal::Access access() const override { return inner_.access(); }
+    Result<journal::OperationId, journal::StoreError> nextId(const EventId& id) const override {
+        return inner_.nextId(id);
+    }
+    Result<void, journal::StoreError> append(
+        std::span<const journal::Operation> operations) override {
+        auto stored = inner_.append(operations);
+        if (!stored) return stored;
+        std::string lines;
+        for (const journal::Operation& op : operations)
+            lines += ledger::writeLine(op);
+        std::cout << lines << std::flush;
+        return stored;
+    }
+    Result<std::vector<journal::Operation>, journal::StoreError> read(
+        const EventId& id) const override {
+        return inner_.read(id);
+    }
+    Result<std::vector<EventId>, journal::StoreError> events() const override {
+        return inner_.events();
+    }
+    Result<std::optional<journal::BrokenChain>, journal::StoreError> verify() const override {
+        return inner_.verify();
+    }
+
+  private:
+    journal::Store& inner_;
+};
+
+bool openRehearsal(app::Session& session, const char* document) {
+    const auto events = session.events();
+    if (!events) return false;
+    for (const auto& entry : *events)
+        if (entry.isRehearsal) return session.open(entry.id).has_value();
+    std::ifstream file(document);
+    std::ostringstream text;
+    text << file.rdbuf();
+    return session.importEvent(text.str()) && session.rehearse(kSpeed, Duration{0});
+}
+
+/// Somebody with a thermometer, so that there is always something being written.
+bool probe(app::Session& session) {
+    const auto seen = session.look();
+    for (const auto& card : seen->tasks)
+        if (card.state == app::TaskState::Running)
+            return session.read(card.id, Temperature::fromCelsius(55)).has_value();
+    return true;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (argc != 3) {
+        std::cerr << "usage: crash_day <store> <event.json>\n";
+        return 2;
+    }
+    auto opened = journal::SqliteStore::open(argv[1]);
+    if (!opened) {
+        std::cerr << "cannot open: " << opened.error().detail << "\n";
+        return 1;
+    }
+    ToldStore store(**opened);
+    const SystemClock clock;
+    app::Session session(store, clock);
+    if (!openRehearsal(session, argv[2])) {
+        std::cerr << "cannot rehearse\n";
+        return 1;
+    }
+    app::RehearsalCrew crew(session);
+    while (true) {
+        const auto acted = crew.act();
+        if (!acted || !probe(session)) {
+            std::cerr << "a touch was refused\n";
+            return 1;
+        }
+        std::this_thread::sleep_for(std::chrono::milliseconds{1});
+    }
+}

@@ -1,0 +1,251 @@
+#include <catch2/catch.hpp>
+
+#include "demo_day.h"
+
+using namespace cinder;
+using namespace std::chrono_literals;
+using app::Refusal;
+using samples::Device;
+
+namespace {
+
+constexpr Instant kMorning{1'821'000'000'000ms};
+
+/// A device with the orchard open, ten minutes before its first task.
+struct Orchard : Device {
+    Orchard() : Device(kMorning) {
+        REQUIRE(session->importEvent(samples::orchard()));
+        const auto* sheet = session->sheet();
+        clock.advance(sheet->bell + plan::firstStart(sheet->schedule) - 10min - clock.wall());
+        // Time passed while the app was closed.
+        const auto id = session->events().value().at(0).id;
+        restart();
+        REQUIRE(session->open(id));
+        event = id;
+    }
+    [[nodiscard]] app::TaskCard card(const TaskId& id) {
+        for (const auto& one : session->look()->tasks)
+            if (one.id == id) return one;
+        FAIL("no task " << id.text());
+        return {};
+    }
+    EventId event;
+    TaskId first{"unload"};
+};
+
+bool shows(const app::Snapshot& seen, app::Notice::What what) {
+    for (const auto& notice : seen.notices)
+        if (notice.what == what) return true;
+    return false;
+}
+
+Refusal::Why whyNot(const Result<void, Refusal>& taken) {
+    REQUIRE_FALSE(taken);
+    return taken.error().why;
+}
+
+}  // namespace
+
+TEST_CASE("a touch can be taken back for fifteen seconds, and so can that") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    CHECK(device.session->look()->undo->what == app::UndoOffer::What::Start);
+
+    REQUIRE(device.session->undo());
+    CHECK(device.card(device.first).state == app::TaskState::Ready);
+    CHECK(device.session->look()->undo->what == app::UndoOffer::What::Undo);
+    REQUIRE(device.session->undo());
+    CHECK(device.card(device.first).state == app::TaskState::Running);
+
+    device.clock.advance(15s);
+    CHECK_FALSE(device.session->look()->undo);
+    CHECK(whyNot(device.session->undo()) == Refusal::Why::NotNow);
+}
+
+TEST_CASE("the offer to take back outlives a restart") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    device.clock.advance(5s);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+
+    REQUIRE(device.session->undo());
+    CHECK(device.card(device.first).state == app::TaskState::Ready);
+}
+
+TEST_CASE("what makes no sense is refused and leaves no trace") {
+    Orchard device;
+    const auto before = device.store->read(device.event)->size();
+
+    CHECK(whyNot(device.session->start(TaskId{"soup"})) == Refusal::Why::UnknownTask);
+    CHECK(whyNot(device.session->turn(device.first)) == Refusal::Why::NotNow);
+    CHECK(whyNot(device.session->tick(device.first, 99)) == Refusal::Why::UnknownTask);
+    CHECK(whyNot(device.session->acknowledge("turn:soup:1")) == Refusal::Why::NotNow);
+    CHECK(whyNot(device.session->setRehearsalSpeed(5)) == Refusal::Why::NotNow);
+    CHECK(whyNot(device.session->read(device.first, Temperature::fromCelsius(-500))) ==
+          Refusal::Why::NotNow);
+    CHECK(device.store->read(device.event)->size() == before);
+}
+
+TEST_CASE("everything is as it was after the app was killed and opened again") {
+    Orchard device;
+    device.clock.advance(10min);
+    REQUIRE(device.session->start(device.first));
+    REQUIRE(device.session->moveServe(device.session->look()->serve + 10min));
+    device.clock.advance(7min);
+    const auto before = *device.session->look();
+
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+
+    CHECK(*device.session->look() == before);
+}
+
+TEST_CASE("setting the wall clock moves no timer while the app runs, and is shown") {
+    Orchard left;
+    Orchard set;
+    for (Orchard* device : {&left, &set}) {
+        device->clock.advance(10min);
+        REQUIRE(device->session->start(device->first));
+    }
+
+    set.clock.setWall(set.clock.wall() + 2h);
+    left.clock.advance(1s);
+    set.clock.advance(1s);
+    const auto expected = left.session->look();
+    const auto seen = set.session->look();
+
+    CHECK(seen->now == expected->now);
+    CHECK(seen->timers == expected->timers);
+    REQUIRE(shows(*seen, app::Notice::What::ClockJumped));
+
+    set.session->followWallClock();
+    CHECK(set.session->look()->now == expected->now + 2h);
+    CHECK_FALSE(shows(*set.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("a device that slept has not jumped") {
+    Orchard device;
+    (void)device.session->look();
+
+    device.clock.advance(3h);
+
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("on a full disk a touch is refused and shown as not done, and nothing is lost") {
+    Orchard device;
+    device.session.reset();
+    device.store.reset();
+    const auto pages =
+        std::int64_t(std::filesystem::file_size(device.folder.file("day.journal")) / 4096);
+    device.store = journal::SqliteStore::open(device.folder.file("day.journal"),
+                                              {.readOnly = false, .pageLimit = pages})
+                       .value();
+    device.session = std::make_unique<app::Session>(*device.store, device.clock);
+    REQUIRE(device.session->open(device.event));
+    Result<void, Refusal> taken;
+    int saved = 0;
+    for (int i = 0; i < 5000 && taken; ++i, ++saved)
+        taken = device.session->read(device.first, Temperature::fromCelsius(20));
+
+    REQUIRE(whyNot(taken) == Refusal::Why::NotSaved);
+    CHECK(taken.error().storage == journal::StoreError::Why::DiskFull);
+    CHECK(shows(*device.session->look(), app::Notice::What::DiskFull));
+    const auto seen = *device.session->look();
+
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->look()->tasks == seen.tasks);
+    CHECK(device.store->verify().value() == std::nullopt);
+    REQUIRE(device.session->start(device.first));
+}
+
+TEST_CASE("a read-only store shows the day and takes nothing") {
+    Orchard device;
+    device.session.reset();
+    device.store.reset();
+    device.store = journal::SqliteStore::open(device.folder.file("day.journal"),
+                                              {.readOnly = true, .pageLimit = {}})
+                       .value();
+    device.session = std::make_unique<app::Session>(*device.store, device.clock);
+    REQUIRE(device.session->open(device.event));
+
+    CHECK(device.session->look()->isReadOnly);
+    CHECK(shows(*device.session->look(), app::Notice::What::ReadOnly));
+    CHECK(whyNot(device.session->start(device.first)) == Refusal::Why::ReadOnly);
+    CHECK(whyNot(device.session->undo()) == Refusal::Why::ReadOnly);
+}
+
+TEST_CASE("an event with faults is refused with every fault and stores nothing") {
+    Device device(kMorning);
+
+    const auto taken = device.session->importEvent("{\"version\": 1, \"name\": 5}");
+
+    REQUIRE_FALSE(taken);
+    CHECK(taken.error().why == Refusal::Why::BadEvent);
+    CHECK(taken.error().faults.size() > 1);
+    CHECK(device.session->events()->empty());
+    CHECK(device.session->look() == nullptr);
+}
+
+TEST_CASE("a rehearsal is a copy on its own clock and leaves the event alone") {
+    Orchard device;
+    const auto touches = device.store->read(device.event)->size();
+
+    const auto copy = device.session->rehearse(60, 5min);
+
+    REQUIRE(copy);
+    const auto start = device.session->look()->now;
+    device.clock.advance(10s);
+    CHECK(device.session->look()->now == start + 10min);
+    CHECK(device.session->look()->isRehearsal);
+    REQUIRE(device.session->setRehearsalSpeed(1));
+    device.clock.advance(10s);
+    CHECK(device.session->look()->now == start + 10min + 10s);
+    CHECK(device.store->read(device.event)->size() == touches);
+    CHECK(device.session->events()->size() == 2);
+}
+
+TEST_CASE("re-planning keeps what was done and what is running where it is") {
+    Orchard device;
+    REQUIRE(device.session->rehearse(1, 0min));
+    app::RehearsalCrew crew(*device.session);
+    for (int i = 0; i < 360; ++i) {
+        REQUIRE(crew.act());
+        device.clock.advance(10s);
+    }
+    device.clock.advance(12min);  // everybody was held up
+    const auto before = *device.session->look();
+
+    REQUIRE(device.session->replan());
+
+    const auto after = *device.session->look();
+    for (const auto& was : before.tasks) {
+        CAPTURE(was.id.text());
+        const bool isFact =
+            was.state != app::TaskState::Waiting && was.state != app::TaskState::Ready;
+        const auto now = device.card(was.id);
+        if (isFact) CHECK(now.start == was.start);
+        if (isFact) CHECK(now.state == was.state);
+        if (!isFact) CHECK(now.start >= after.now);
+    }
+    CHECK(after.lateness <= before.lateness);
+}
+
+TEST_CASE("a slow and forgetful crew still brings the day to its end") {
+    Device device(kMorning);
+    REQUIRE(device.session->importEvent(samples::orchard()));
+    REQUIRE(device.session->rehearse(1, 0min));
+    app::RehearsalCrew crew(*device.session, {.seed = 3, .latest = 2min, .forgets = 20});
+
+    for (int i = 0; i < 6 * 60 * 12 && !crew.isDayOver(); ++i) {
+        REQUIRE(crew.act());
+        device.clock.advance(10s);
+    }
+
+    for (const auto& card : device.session->look()->tasks)
+        if (card.state != app::TaskState::Done)
+            UNSCOPED_INFO(card.id.text() << " is in state " << int(card.state));
+    CHECK(crew.isDayOver());
+}

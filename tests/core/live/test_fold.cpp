@@ -1,0 +1,57 @@
+#include <catch2/catch.hpp>
+
+#include "small_day.h"
+
+using namespace samples;
+using namespace cinder::journal;
+
+TEST_CASE("the first word on a fact stands, the last one on a wish") {
+    SmallDay lunch;
+    lunch.add(TaskStarted{kCook, fromBell(-50min)});
+    lunch.add(TaskStarted{kCook, fromBell(-48min)});
+    lunch.add(ServeTimeMoved{fromBell(10min), fromBell(-40min)});
+    lunch.add(ServeTimeMoved{fromBell(20min), fromBell(-39min)});
+
+    const auto day = lunch.day();
+
+    CHECK(day.tasks.at(kCook).started == fromBell(-50min));
+    CHECK(day.serve == fromBell(20min));
+}
+
+TEST_CASE("a fact that was taken back leaves room for the next word on it") {
+    SmallDay lunch;
+    const auto first = lunch.add(TaskStarted{kCook, fromBell(-50min)});
+    lunch.add(Undone{first});
+    lunch.add(TaskStarted{kCook, fromBell(-45min)});
+
+    CHECK(lunch.day().tasks.at(kCook).started == fromBell(-45min));
+}
+
+TEST_CASE("ticking the first line starts work, ticking the last one finishes it") {
+    SmallDay lunch;
+    lunch.add(LineTicked{kTables, 1, fromBell(-59min)});
+    CHECK(lunch.day().tasks.at(kTables).started == fromBell(-59min));
+    CHECK_FALSE(lunch.day().tasks.at(kTables).finished);
+
+    const auto last = lunch.add(LineTicked{kTables, 0, fromBell(-52min)});
+    CHECK(lunch.day().tasks.at(kTables).finished == fromBell(-52min));
+
+    lunch.add(Undone{last});
+    CHECK_FALSE(lunch.day().tasks.at(kTables).finished);
+}
+
+TEST_CASE("what no longer fits the plan, or is not understood, is set aside and kept") {
+    SmallDay lunch;
+    const auto stranger = lunch.add(TaskStarted{TaskId{"soup"}, fromBell(-50min)});
+    const auto tooFar = lunch.add(Turned{kCook, 3, fromBell(-40min)});
+    const auto noLine = lunch.add(LineTicked{kTables, 2, fromBell(-40min)});
+    const auto unknown = lunch.add(Unknown{"of-a-later-year", "{}"});
+    const auto broken = lunch.add(PlanPublished{"{\"version\":1}"});
+
+    const auto day = lunch.day();
+
+    REQUIRE(day.sheet);
+    CHECK(day.setAside.size() == 5);
+    for (const auto& id : {stranger, tooFar, noLine, unknown, broken})
+        CHECK(std::count(day.setAside.begin(), day.setAside.end(), id) == 1);
+}
