@@ -66,7 +66,7 @@ Column {
             maximumLineCount: 2
         }
     }
-    Row {
+    Flow {
         width: root.width
         spacing: Space.gap
 
@@ -78,7 +78,6 @@ Column {
             onClicked: root.moveBell()
         }
         Column {
-            anchors.verticalCenter: parent.verticalCenter
 
             Label { text: qsTr("wall clock"); size: Type.small; color: Theme.ash }
             Figure { text: root.day.wallClock; size: Type.lead }
