@@ -56,10 +56,12 @@ QSoundEffect& AlarmPlayer::effect(live::TimerKind kind, int loudness) {
     const QString file = files_.filePath(
         QStringLiteral("alarm-%1-%2.wav").arg(static_cast<int>(kind)).arg(loudness));
     if (QFile out(file); out.open(QIODevice::WriteOnly)) {
-        // A loudspeaker that has to wake up swallows the beginning; let it swallow silence.
+        // An output that wakes up swallows the beginning, and one that is closed the end; let them
+        // swallow silence.
         constexpr std::size_t kLeadIn = tones::kSampleRate / 8;
         auto samples = tones::synthesize(kind, loudness);
         samples.insert(samples.begin(), kLeadIn, std::int16_t{0});
+        samples.insert(samples.end(), 2 * kLeadIn, std::int16_t{0});
         const std::string wav = tones::wav(samples);
         out.write(wav.data(), static_cast<qint64>(wav.size()));
     }
