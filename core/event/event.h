@@ -18,6 +18,7 @@
 #include "base/time.h"
 #include "event/kit.h"
 #include "event/menu.h"
+#include "event/serving.h"
 #include "event/step.h"
 #include "event/unknown.h"
 
@@ -87,6 +88,7 @@ struct Event {
     std::vector<Dish> menu;
     /// Work that belongs to no dish: set-up, fire, serving, strike.
     std::vector<Step> work;
+    std::optional<Quantities> quantities;
     UnknownMembers unknown;
 
     /// Made by a newer version: shown, never written.

@@ -23,6 +23,9 @@ inline constexpr Range<double> kStepMinutes{0.5, 1440};
 inline constexpr Range<double> kMinutes{0, 1440};
 inline constexpr Range<double> kSignedMinutes{-1440, 1440};
 inline constexpr Range<double> kWalkMinutes{0, 60};
+/// Work in the kitchen: three days ahead at most. Longer keeping asks for date marking (FDA Food
+/// Code 2022, 3-501.17), which is not this app's.
+inline constexpr Range<double> kAheadMinutes{0, 4320};
 
 /// Millimetres.
 inline constexpr Range<double> kSurfaceMillimetres{100, 10000};
@@ -31,6 +34,16 @@ inline constexpr Range<double> kPieceMillimetres{5, 2000};
 inline constexpr Range<double> kThicknessMillimetres{1, 500};
 
 inline constexpr Range<double> kPullCelsius{30, 100};
+
+/// Of a serving. Seconds may double a dish; dry pulses more than treble.
+inline constexpr Range<std::int32_t> kPortionGrams{1, 5000};
+inline constexpr Range<std::int32_t> kPortionPieces{1, 50};
+inline constexpr Range<std::int32_t> kSecondsPercent{0, 100};
+inline constexpr Range<std::int32_t> kYieldPercent{1, 1000};
+inline constexpr Range<std::int32_t> kGramsPerLitre{20, 2500};
+inline constexpr Range<double> kVesselLitres{0.05, 100};
+inline constexpr Range<double> kVesselMillimetres{50, 2000};
+inline constexpr Range<double> kFigure{0, 1000000000};
 
 /// Entries of lists.
 inline constexpr Range<std::size_t> kAnyEntries{0, 500};

@@ -9,6 +9,7 @@
 #include "base/id.h"
 #include "base/local_text.h"
 #include "base/units.h"
+#include "event/serving.h"
 #include "event/step.h"
 #include "event/unknown.h"
 
@@ -106,6 +107,10 @@ struct Dish {
     /// Core temperature at which the cook wants to pull it; a wish, no safety limit.
     std::optional<Temperature> pullAt;
     std::vector<Step> method;
+    std::optional<Serving> serving;
+    std::vector<Ahead> ahead;
+    /// Where durations and yields come from; "common practice - no source" when from nowhere.
+    std::optional<std::string> source;
     UnknownMembers unknown;
     friend bool operator==(const Dish&, const Dish&) = default;
 };

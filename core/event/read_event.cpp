@@ -1,6 +1,7 @@
 #include "event/read_event.h"
 
 #include "event/limits.h"
+#include "event/read_serving.h"
 #include "event/read_step.h"
 
 namespace cinder::event {
@@ -166,6 +167,9 @@ void readDish(const Node& node, Dish& out) {
     members.optional("pullAtCelsius", out.pullAt,
                      [](const Node& n, Temperature& t) { readCelsius(n, kPullCelsius, t); });
     members.required("method", out.method, list(kSomeEntries, readStep));
+    members.optional("serving", out.serving, readServing);
+    members.optional("ahead", out.ahead, list(kAnyEntries, readAhead));
+    members.optional("source", out.source, text(kNoteLetters));
     out.unknown = members.unknown();
 }
 
@@ -185,6 +189,7 @@ void readEvent(const Node& node, Event& out) {
     members.required("kit", out.kit, readKit);
     members.required("menu", out.menu, list(kSomeEntries, readDish));
     members.required("work", out.work, list(kAnyEntries, readStep));
+    members.optional("quantities", out.quantities, readQuantities);
     out.unknown = members.unknown();
 }
 

@@ -155,6 +155,10 @@ void readCelsius(const Node& node, Range<double> range, Temperature& out) {
     if (const auto celsius = readNumber(node, range)) out = Temperature::fromCelsius(*celsius);
 }
 
+void readDecimal(const Node& node, Range<double> range, double& out) {
+    if (const auto number = readNumber(node, range)) out = *number;
+}
+
 void readTimeZone(const Node& node, std::string& out) {
     if (!node.value.is_string()) return node.blame(Fault::What::WrongType, "string");
     const auto& name = node.value.get_ref<const std::string&>();

@@ -50,6 +50,7 @@ void readText(const Node& node, Range<std::size_t> letters, std::string& out);
 void readMinutes(const Node& node, Range<double> range, Duration& out);
 void readMillimetres(const Node& node, Range<double> range, Length& out);
 void readCelsius(const Node& node, Range<double> range, Temperature& out);
+void readDecimal(const Node& node, Range<double> range, double& out);
 void readTimeZone(const Node& node, std::string& out);
 
 /// Letters an id may have: A-Z a-z 0-9 . _ - and for a step's full name one '/'; 1 to 64 of them.

@@ -107,6 +107,7 @@ Faults findFaults(const Event& event) {
     for (std::size_t s = 0; s < event.work.size(); ++s)
         checkStep(event.work[s], nullptr, at("/work", s), event, defined, faults);
     checkCycles(event, faults);
+    checkQuantities(event, faults);
     if (faults.size() > kMostFaults) faults.resize(kMostFaults);
     return faults;
 }

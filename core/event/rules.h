@@ -39,6 +39,9 @@ void checkDish(const Dish& dish, const std::string& path, const Event& event,
 /// `dish` is null for work that belongs to none.
 void checkStep(const Step& step, const Dish* dish, const std::string& path, const Event& event,
                const Defined& defined, Faults& faults);
+/// Servings of a dish and the work ahead.
+void checkServing(const Dish& dish, const std::string& path, Faults& faults);
+void checkQuantities(const Event& event, Faults& faults);
 /// Steps that wait for each other.
 void checkCycles(const Event& event, Faults& faults);
 

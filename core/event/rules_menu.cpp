@@ -167,6 +167,7 @@ void checkDish(const Dish& dish, const std::string& path, const Event& event,
                const Defined& defined, Faults& faults) {
     checkDiets(dish, path, faults);
     if (dish.pieces) checkPieces(*dish.pieces, path + "/pieces", faults);
+    checkServing(dish, path, faults);
     for (std::size_t s = 0; s < dish.method.size(); ++s)
         checkStep(dish.method[s], &dish, joinPath(path + "/method", s), event, defined, faults);
 }

@@ -109,4 +109,38 @@ std::span<const Word<Food>> wordsOf(Food) {
     return kWords;
 }
 
+std::span<const Word<Vessel>> wordsOf(Vessel) {
+    static constexpr std::array<Word<Vessel>, 6> kWords{{{Vessel::Chafer, "chafer"},
+                                                         {Vessel::ColdPan, "coldPan"},
+                                                         {Vessel::Bowl, "bowl"},
+                                                         {Vessel::Basket, "basket"},
+                                                         {Vessel::Board, "board"},
+                                                         {Vessel::SauceBowl, "sauceBowl"}}};
+    return kWords;
+}
+
+std::span<const Word<PanSize>> wordsOf(PanSize) {
+    static constexpr std::array<Word<PanSize>, 6> kWords{{{PanSize::Full, "full"},
+                                                          {PanSize::TwoThirds, "twoThirds"},
+                                                          {PanSize::Half, "half"},
+                                                          {PanSize::Third, "third"},
+                                                          {PanSize::Quarter, "quarter"},
+                                                          {PanSize::Sixth, "sixth"}}};
+    return kWords;
+}
+
+std::span<const Word<PanDepth>> wordsOf(PanDepth) {
+    static constexpr std::array<Word<PanDepth>, 3> kWords{
+        {{PanDepth::Shallow, "shallow"}, {PanDepth::Medium, "medium"}, {PanDepth::Deep, "deep"}}};
+    return kWords;
+}
+
+std::span<const Word<Keeping>> wordsOf(Keeping) {
+    static constexpr std::array<Word<Keeping>, 4> kWords{{{Keeping::Chill, "chill"},
+                                                          {Keeping::Cold, "cold"},
+                                                          {Keeping::HoldHot, "holdHot"},
+                                                          {Keeping::Dry, "dry"}}};
+    return kWords;
+}
+
 }  // namespace cinder::event

@@ -32,6 +32,10 @@ enum class HandsMode : std::uint8_t { None, Whole, Start, Tended };
 [[nodiscard]] std::span<const Word<Allergen>> wordsOf(Allergen);
 [[nodiscard]] std::span<const Word<Course>> wordsOf(Course);
 [[nodiscard]] std::span<const Word<Food>> wordsOf(Food);
+[[nodiscard]] std::span<const Word<Vessel>> wordsOf(Vessel);
+[[nodiscard]] std::span<const Word<PanSize>> wordsOf(PanSize);
+[[nodiscard]] std::span<const Word<PanDepth>> wordsOf(PanDepth);
+[[nodiscard]] std::span<const Word<Keeping>> wordsOf(Keeping);
 
 /// The word for a value; "" for a number that is no value of the enumeration.
 template <class Value>

@@ -1,67 +1,9 @@
-#include <cmath>
-#include <nlohmann/json.hpp>
-
 #include "event/json.h"
-#include "event/words.h"
+#include "event/write_parts.h"
 
 namespace cinder::event {
 
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-/// 5 rather than 5.0 when it is whole.
-Json number(double value) {
-    if (value == std::floor(value) && std::abs(value) < 1e9)
-        return static_cast<std::int64_t>(value);
-    return value;
-}
-Json minutes(Duration duration) {
-    return number(static_cast<double>(duration.count()) / 60000.0);
-}
-Json millimetres(Length length) {
-    return number(length.millimetres());
-}
-
-Json text(const LocalText& text) {
-    const auto& byLanguage = text.byLanguage();
-    if (byLanguage.size() == 1 && byLanguage.begin()->first.empty())
-        return byLanguage.begin()->second;
-    Json object = Json::object();
-    for (const auto& [language, words] : byLanguage)
-        object[language] = words;
-    return object;
-}
-
-template <class Tag>
-Json text(const Id<Tag>& id) {
-    return id.text();
-}
-
-template <class List, class Write>
-Json list(const List& entries, Write write) {
-    Json array = Json::array();
-    for (const auto& entry : entries)
-        array.push_back(write(entry));
-    return array;
-}
-
-template <class List>
-Json wordList(const List& values) {
-    return list(values, [](auto value) { return wordFor(value); });
-}
-
-template <class List>
-Json idList(const List& ids) {
-    return list(ids, [](const auto& id) { return id.text(); });
-}
-
-void addUnknown(Json& object, const UnknownMembers& unknown) {
-    for (const auto& [name, value] : unknown) {
-        Json parsed = Json::parse(value, nullptr, false);
-        if (!parsed.is_discarded() && !object.contains(name)) object[name] = std::move(parsed);
-    }
-}
 
 Json write(const Estimate& estimate) {
     Json object{{"low", minutes(estimate.low)},
@@ -180,6 +122,10 @@ Json write(const Dish& dish) {
     if (dish.pieces) object["pieces"] = write(*dish.pieces);
     if (dish.pullAt) object["pullAtCelsius"] = number(dish.pullAt->celsius());
     object["method"] = list(dish.method, [](const Step& step) { return write(step); });
+    if (dish.serving) object["serving"] = write(*dish.serving);
+    if (!dish.ahead.empty())
+        object["ahead"] = list(dish.ahead, [](const Ahead& ahead) { return write(ahead); });
+    if (dish.source) object["source"] = *dish.source;
     addUnknown(object, dish.unknown);
     return object;
 }
@@ -294,6 +240,7 @@ std::string write(const Event& event) {
     object["kit"] = write(event.kit);
     object["menu"] = list(event.menu, [](const Dish& dish) { return write(dish); });
     object["work"] = list(event.work, [](const Step& step) { return write(step); });
+    if (event.quantities) object["quantities"] = write(*event.quantities);
     addUnknown(object, event.unknown);
     return object.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
