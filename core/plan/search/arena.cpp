@@ -49,6 +49,25 @@ std::int64_t costOf(const Problem& problem, const Project& project, const Draft&
     return cost + std::min<std::int64_t>(kLength - 1, stale * 8 + handOvers);
 }
 
+void mirror(const Project& forward, const Draft& draft, Draft& backward) {
+    Slot first = kNoSlot;
+    for (const Slot start : draft.start)
+        first = std::min(first, start);
+    backward.makespan = draft.makespan - first;
+    backward.lateness = draft.lateness;
+    for (Member j = 0; j < forward.size(); ++j) {
+        backward.start[j] = draft.makespan - draft.finish[j];
+        backward.finish[j] = draft.makespan - draft.start[j];
+        const std::int32_t count = backward.pieceCount[j] = draft.pieceCount[j];
+        const std::int32_t begin = forward.piecesOf[j].begin;
+        for (std::int32_t k = 0; k < count; ++k) {
+            PlacedPiece piece = draft.pieces[begin + count - 1 - k];
+            piece.start = draft.makespan - piece.start - piece.length;
+            backward.pieces[begin + k] = piece;
+        }
+    }
+}
+
 Schedule toSchedule(const Problem& problem, const Project& project, const Draft& draft,
                     const Schedule& fixed) {
     Schedule schedule = fixed;

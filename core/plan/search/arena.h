@@ -34,6 +34,9 @@ struct Arena {
 [[nodiscard]] std::int64_t costOf(const Problem& problem, const Project& project,
                                   const Draft& draft, Slot floor);
 
+/// A forward draft read backward and slid so that it ends at the bell, where `isSlidable` permits.
+void mirror(const Project& forward, const Draft& draft, Draft& backward);
+
 /// The draft in real time; tasks that are not members are taken from `fixed`.
 [[nodiscard]] Schedule toSchedule(const Problem& problem, const Project& project,
                                   const Draft& draft, const Schedule& fixed);

@@ -28,6 +28,7 @@ Evolution::Evolution(const Problem& problem, const Arena& arena, std::uint64_t s
     sequence_.taste.assign(members, 0);
     child_ = {Draft(arena.backward), sequence_.taste, kHopeless};
     spare_ = child_;
+    mirrored_ = child_;
     best_ = child_.draft;
     for (Member j = 0; j < members; ++j) {
         Row<std::uint8_t> able;
@@ -46,11 +47,11 @@ bool Evolution::hasEnded(const EvolutionLimits& limits) const {
     return limits.endNow && limits.endNow();
 }
 
-/// Forward, the classic problem may lie anywhere; with windows and a bell, the crew is there when
-/// the best plan so far says.
+/// Forward, a problem that nothing ties to the clock may lie anywhere; with windows and a bell, the
+/// crew is there when the best plan so far says.
 Slot Evolution::floorOf(std::size_t direction) const {
     if (direction == kBackward) return 0;
-    if (arena_.forward.isPlain || !hasBest_) return 0;
+    if (arena_.forward.isSlidable || !hasBest_) return 0;
     return arena_.forward.slot(arena_.backward.real(best_.makespan));
 }
 
@@ -62,12 +63,20 @@ void Evolution::keepIfBest(const Individual& individual) {
     staleRounds_ = 0;
 }
 
-/// One pass with `sequence_`; a backward result may become the best.
+/// One pass with `sequence_`. A backward result may become the best, and so may a forward one that
+/// can be slid to end at the bell.
 bool Evolution::generate(std::size_t direction, Individual& into) {
     const Slot floor = floorOf(direction);
     into.taste = sequence_.taste;
     into.cost = kHopeless;
     if (!makers_[direction].generate(sequence_, floor, into.draft)) return false;
+    if (direction == kForward && arena_.forward.isSlidable) {
+        mirror(arena_.forward, into.draft, mirrored_.draft);
+        mirrored_.cost = costOf(problem_, arena_.backward, mirrored_.draft, 0);
+        into.cost = mirrored_.cost;
+        keepIfBest(mirrored_);
+        return true;
+    }
     into.cost = costOf(problem_, arena_.project(directionOf(direction)), into.draft, floor);
     if (direction == kBackward) keepIfBest(into);
     return true;

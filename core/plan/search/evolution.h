@@ -71,6 +71,7 @@ class Evolution {
     Sequence sequence_;
     Individual child_;
     Individual spare_;
+    Individual mirrored_;
     std::vector<Row<std::uint8_t>> skilledByMember_;  ///< who may be favoured
     Draft best_;
     std::int64_t bestCost_ = 0;

@@ -46,8 +46,9 @@ class Compiler {
         addLinks();
         sortArcs();
         project_.isUneven = hasUnevenResources();
+        project_.isSlidable = !isTiedToTheClock();
         project_.isPlain =
-            project_.segments.size() == 0 && !project_.hasMaxLags && !isTiedToTheClock();
+            project_.segments.size() == 0 && !project_.hasMaxLags && project_.isSlidable;
         return std::move(project_);
     }
 

@@ -71,6 +71,9 @@ struct Project {
     /// A capacity changes during the day, or something lies fixed: a resource is not the same at
     /// all times.
     bool isUneven = false;
+    /// Nothing but the bell ties a schedule to the time of day: one of the other direction, slid to
+    /// the bell, is a schedule too.
+    bool isSlidable = false;
     /// No hands, no interruption, no maximum lags: the classic problem.
     bool isPlain = false;
 
