@@ -138,6 +138,8 @@ Snapshot makeSnapshot(const live::Day& day, const live::Outlook& outlook, Instan
     snapshot.ready = outlook.ready;
     snapshot.lateness = outlook.lateness;
     if (outlook.weakest) snapshot.weakest = arrangement.idOf(*outlook.weakest);
+    for (const plan::TaskIndex task : outlook.criticalChain)
+        snapshot.criticalChain.push_back(arrangement.idOf(task));
     for (const plan::Station& station : sheet.problem.stations) {
         snapshot.stations.push_back(station.id);
         snapshot.stationNames.push_back(station.name);
@@ -149,6 +151,17 @@ Snapshot makeSnapshot(const live::Day& day, const live::Outlook& outlook, Instan
         snapshot.notices.push_back(
             {Notice::What::MaximumLag, arrangement.idOf(overdue.task), overdue.by});
     return snapshot;
+}
+
+void addChance(const live::Day& day, const live::Chance& chance, Snapshot& snapshot) {
+    snapshot.onTime = chance.onTime;
+    snapshot.onTimeQuarterHourEarlier = chance.onTimeQuarterHourEarlier;
+    snapshot.ready80 = chance.ready80;
+    std::map<TaskId, double> criticality;
+    for (std::size_t i = 0; i < chance.criticality.size(); ++i)
+        criticality.emplace(day.sheet->problem.tasks[i].id, chance.criticality[i]);
+    for (TaskCard& card : snapshot.tasks)
+        card.criticality = criticality.at(card.id);
 }
 
 }  // namespace cinder::app

@@ -12,4 +12,7 @@ namespace cinder::app {
 [[nodiscard]] Snapshot makeSnapshot(const live::Day& day, const live::Outlook& outlook,
                                     Instant now);
 
+/// Adds the chance of being on time, which is reckoned less often than the rest.
+void addChance(const live::Day& day, const live::Chance& chance, Snapshot& snapshot);
+
 }  // namespace cinder::app

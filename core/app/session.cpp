@@ -292,6 +292,7 @@ std::shared_ptr<const Snapshot> Session::look() {
     }
     Snapshot snapshot =
         makeSnapshot(s.open->day, live::lookAt(s.open->day, *s.open->dispatch, now), now);
+    addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();
     snapshot.speed = s.speed();

@@ -135,6 +135,14 @@ live::Outlook Session::State::outlook() const {
     return live::lookAt(open->day, *open->dispatch, now());
 }
 
+const live::Chance& Session::State::chance(Instant now) {
+    const Duration lifetime = std::chrono::minutes{1} * std::max(1, speed());
+    auto& known = open->chance;
+    if (!known || now < known->at || now >= known->at + lifetime)
+        known = live::chanceAt(open->day, *open->dispatch, now);
+    return *known;
+}
+
 std::optional<Session::State::Reversible> Session::State::reversible() const {
     const journal::Operation* last = nullptr;
     for (const journal::Operation& op : operations)

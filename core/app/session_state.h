@@ -19,6 +19,7 @@ struct OpenDay {
 
     live::Day day;
     std::optional<plan::Dispatch> dispatch;
+    std::optional<live::Chance> chance;  ///< of the last minute
 };
 
 struct Session::State {
@@ -51,6 +52,8 @@ struct Session::State {
     /// The task's place on the sheet.
     [[nodiscard]] Result<std::size_t, Refusal> find(const TaskId& task) const;
     [[nodiscard]] live::Outlook outlook() const;
+    /// Reckoned anew when something was done and then once a minute on the device's clock.
+    [[nodiscard]] const live::Chance& chance(Instant now);
     /// The last thing done on this device, as long as it can be taken back.
     struct Reversible {
         journal::OperationId operation;

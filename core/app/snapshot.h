@@ -45,6 +45,8 @@ struct TaskCard {
     Duration slack{0};
     bool isLate = false;  ///< should have begun, or ended, by now
     bool isCritical = false;
+    /// How often it held up the bell in the simulation, 0 to 1.
+    double criticality = 0;
 
     /// Tended work on the grate: how many turns are done, of how many, and when the next is due.
     std::int32_t turnsDone = 0;
@@ -121,6 +123,14 @@ struct Snapshot {
     std::optional<Instant> ready;   ///< projected: everything that must be out is out
     Duration lateness{0};           ///< ready - serve; negative is spare time
     std::optional<TaskId> weakest;  ///< the unfinished task with the least slack
+    /// What holds up the bell, one after the other.
+    std::vector<TaskId> criticalChain;
+    /// The chance that everything is out by the bell, 0 to 1, and what planning the rest a quarter
+    /// of an hour earlier would make it; a simulation at most a minute old.
+    std::optional<double> onTime;
+    std::optional<double> onTimeQuarterHourEarlier;
+    /// On four days of five everything is out by then.
+    std::optional<Instant> ready80;
     bool isRehearsal = false;
     int speed = 1;
     bool isReadOnly = false;

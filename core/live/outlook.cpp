@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "plan/risk.h"
+
 namespace cinder::live {
 
 namespace {
@@ -38,14 +40,19 @@ Duration earliestWork(const RunSheet& sheet) {
     return sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
 }
 
-void project(Situation& s, const plan::Dispatch& dispatch) {
-    const auto actuals = actualsOf(s);
-    const Duration bell = s.serve - s.sheet.bell;
+/// From when on what has not begun may begin.
+Duration workingFrom(const Situation& s) {
     const bool hasBegun = std::any_of(s.progress.begin(), s.progress.end(),
                                       [](const Progress& p) { return p.started.has_value(); });
     const Duration now = s.now - s.sheet.bell;
+    return hasBegun ? now : std::max(now, earliestWork(s.sheet));
+}
+
+void project(Situation& s, const plan::Dispatch& dispatch) {
+    const auto actuals = actualsOf(s);
+    const Duration bell = s.serve - s.sheet.bell;
     const Duration first = earliestWork(s.sheet);
-    s.projected = dispatch.project(actuals, hasBegun ? now : std::max(now, first), bell);
+    s.projected = dispatch.project(actuals, workingFrom(s), bell);
     s.undisturbed = dispatch.project(actuals, first, bell);
 }
 
@@ -170,12 +177,17 @@ std::vector<Overdue> overdueOf(const Situation& s) {
     return found;
 }
 
+Situation situationAt(const Day& day, Instant now) {
+    const RunSheet& sheet = *day.sheet;
+    return {day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now),
+            {},  {},    {}};
+}
+
 }  // namespace
 
 Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
-    const RunSheet& sheet = *day.sheet;
-    Situation s{day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now),
-                {},  {},    {}};
+    Situation s = situationAt(day, now);
+    const RunSheet& sheet = s.sheet;
     project(s, dispatch);
     for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
         s.tasks.push_back(outlookOf(s, i));
@@ -187,8 +199,23 @@ Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
     outlook.ready = s.instant(dispatch.readyAt(s.projected));
     outlook.lateness = outlook.ready - s.serve;
     outlook.weakest = weakestOf(s);
+    outlook.criticalChain = dispatch.criticalChain(s.projected);
     outlook.tasks = std::move(s.tasks);
     return outlook;
+}
+
+Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
+    constexpr int kDraws = 200;  // a standard error of at most 3.5 %: the boards show tenths
+    const Situation s = situationAt(day, now);
+    const auto actuals = actualsOf(s);
+    plan::RiskQuery query;
+    query.actuals = actuals;
+    query.now = workingFrom(s);
+    query.bell = s.serve - s.sheet.bell;
+    query.draws = kDraws;
+    plan::Risk risk = plan::assessRisk(s.sheet.problem, dispatch, query);
+    return {now, risk.onTime, s.instant(risk.ready80), risk.onTimeQuarterHourEarlier,
+            std::move(risk.criticality)};
 }
 
 }  // namespace cinder::live

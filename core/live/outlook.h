@@ -62,11 +62,29 @@ struct Outlook {
     Duration lateness{0};               ///< ready - serve
     /// The unfinished task with the least slack before the bell.
     std::optional<plan::TaskIndex> weakest;
+    /// What holds up the bell, one after the other; see plan::Dispatch::criticalChain.
+    std::vector<plan::TaskIndex> criticalChain;
     friend bool operator==(const Outlook&, const Outlook&) = default;
 };
 
 /// `day.sheet` must be there and `dispatch` made for it. Some tens of microseconds for a day.
 [[nodiscard]] Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now);
+
+/// How sure the bell is, by simulation of what is still to be done.
+struct Chance {
+    Instant at;         ///< when it was reckoned
+    double onTime = 0;  ///< everything is out by the bell, 0 to 1
+    Instant ready80;    ///< on four days of five everything is out by then
+    /// `onTime` had everything that has not begun been planned a quarter of an hour earlier.
+    double onTimeQuarterHourEarlier = 0;
+    /// Per task of the sheet: how often it held up the bell, 0 to 1.
+    std::vector<double> criticality;
+    friend bool operator==(const Chance&, const Chance&) = default;
+};
+
+/// As `lookAt`. Some milliseconds: asked for when something was done and once a minute, not at
+/// every look.
+[[nodiscard]] Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now);
 
 /// What the parts of the outlook are computed from; internal to core/live.
 struct Situation {

@@ -261,4 +261,35 @@ Duration Dispatch::readyAt(std::span<const Projected> projected) const {
     return ready;
 }
 
+std::vector<TaskIndex> Dispatch::criticalChain(std::span<const Projected> projected) const {
+    const auto at = [&](TaskIndex task) -> const Projected& {
+        return projected[static_cast<std::size_t>(task)];
+    };
+    const auto moment = [&](TaskIndex task, End end) {
+        return end == End::Start ? at(task).start : at(task).finish;
+    };
+    std::optional<TaskIndex> link;
+    for (TaskIndex i = 0; i < static_cast<TaskIndex>(projected.size()); ++i)
+        if (at(i).isCritical && (!link || at(i).finish > at(*link).finish)) link = i;
+    std::vector<TaskIndex> chain;
+    while (link) {
+        chain.push_back(*link);
+        std::optional<TaskIndex> held;
+        Duration tightest{0};
+        for (const Order& order : orders_) {
+            if (order.after != *link || !at(order.before).isCritical ||
+                std::find(chain.begin(), chain.end(), order.before) != chain.end())
+                continue;
+            const Duration gap = moment(order.after, order.afterEnd) -
+                                 moment(order.before, order.beforeEnd) - order.lag;
+            if (held && gap >= tightest) continue;
+            held = order.before;
+            tightest = gap;
+        }
+        link = held;
+    }
+    std::reverse(chain.begin(), chain.end());
+    return chain;
+}
+
 }  // namespace cinder::plan

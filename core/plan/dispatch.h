@@ -55,6 +55,12 @@ class Dispatch {
     /// The latest projected finish among the tasks that must be done by the bell.
     [[nodiscard]] Duration readyAt(std::span<const Projected> projected) const;
 
+    /// The critical chain of what is still to be done: from the task that ends last by the bell
+    /// back over whatever holds it up, as long as that is critical too; in order of time. A delay
+    /// of any link is a delay of the bell, less the slack that all of them share. Empty when
+    /// nothing is left to do by the bell.
+    [[nodiscard]] std::vector<TaskIndex> criticalChain(std::span<const Projected> projected) const;
+
   private:
     friend class Pass;  ///< one projection
     void orderTasks();

@@ -171,6 +171,7 @@ void gradeSlack(const Problem& problem, Explanation& explanation) {
             spread(i) > spread(static_cast<std::size_t>(*explanation.weakest)))
             explanation.weakest = static_cast<TaskIndex>(i);
     }
+    explanation.criticalChain = dispatch.criticalChain(day);
 }
 
 std::string inMinutes(HalfMinutes span) {

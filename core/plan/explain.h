@@ -44,6 +44,8 @@ struct Explanation {
     std::optional<TaskIndex> weakest;
     /// Per task, in `plan` begun at the arrival.
     std::vector<Duration> slack;
+    /// In `plan`, in order of time; see Dispatch::criticalChain.
+    std::vector<TaskIndex> criticalChain;
 };
 
 /// Plans `problem` without and with each change, spending `search` on each. Fails as `makePlan`

@@ -249,3 +249,20 @@ TEST_CASE("a slow and forgetful crew still brings the day to its end") {
             UNSCOPED_INFO(card.id.text() << " is in state " << int(card.state));
     CHECK(crew.isDayOver());
 }
+
+TEST_CASE("the boards are told the chance, the chain that holds up the bell and every slack") {
+    Orchard device;
+    const auto seen = device.session->look();
+    REQUIRE(seen->onTime.has_value());
+    CHECK(*seen->onTime >= 0.0);
+    CHECK(*seen->onTimeQuarterHourEarlier >= *seen->onTime);
+    REQUIRE_FALSE(seen->criticalChain.empty());
+    for (const TaskId& task : seen->criticalChain) {
+        const auto card = std::find_if(seen->tasks.begin(), seen->tasks.end(),
+                                       [&](const app::TaskCard& one) { return one.id == task; });
+        REQUIRE(card != seen->tasks.end());
+        CHECK(card->isCritical);
+    }
+    CHECK(std::any_of(seen->tasks.begin(), seen->tasks.end(),
+                      [](const app::TaskCard& card) { return card.criticality > 0; }));
+}

@@ -159,3 +159,27 @@ TEST_CASE("a turn comes before work in hand, and each person sees what comes nex
     CHECK(between.people[0].next == plan::TaskIndex(kCookAt));
     CHECK(lunch.at(-43min).people[0].now == plan::TaskIndex(kCookAt));
 }
+
+TEST_CASE("the critical chain and the chance follow from what is still to be done") {
+    SmallDay lunch;
+    const auto names = [&](const live::Outlook& outlook) {
+        std::string text;
+        for (const plan::TaskIndex task : outlook.criticalChain)
+            text += std::to_string(task) + " ";
+        return text;
+    };
+    CHECK(names(lunch.at(-60min)) == "1 2 3 ");
+    const auto chance = [&](Duration now) {
+        const live::Day day = lunch.day();
+        const plan::Dispatch dispatch(day.sheet->problem, day.sheet->schedule);
+        return live::chanceAt(day, dispatch, fromBell(now));
+    };
+    CHECK(chance(-60min).onTime == 1.0);
+    CHECK(chance(-60min).ready80 == fromBell(-5min));
+    CHECK(chance(-60min).criticality[kCookAt] == 1.0);
+    CHECK(chance(-40min).onTime == 0.0);  // 45 minutes of cooking, rest and slicing are left
+    lunch.add(TaskStarted{kCook, fromBell(-50min)});
+    lunch.add(TaskFinished{kCook, fromBell(-30min)});
+    CHECK(chance(-30min).onTime == 1.0);
+    CHECK(names(lunch.at(-29min)) == "2 3 ");
+}

@@ -117,3 +117,19 @@ TEST_CASE("a place on the grate passes from batch to batch") {
     const auto day = dispatch.project({}, at(-40));
     CHECK(day[2].start == at(-30));
 }
+
+TEST_CASE("the critical chain leads from the first link to the bell, each held up by the last") {
+    const Problem problem = smallLunch();
+    const Schedule schedule = smallLunchPlan();
+    const Dispatch dispatch(problem, schedule);
+    const auto day = dispatch.project({}, Duration{firstStart(schedule)});
+    const auto chain = dispatch.criticalChain(day);
+    REQUIRE(chain.size() > 1);
+    CHECK(day[static_cast<std::size_t>(chain.back())].finish == dispatch.readyAt(day));
+    for (std::size_t k = 0; k < chain.size(); ++k) {
+        CHECK(day[static_cast<std::size_t>(chain[k])].isCritical);
+        if (k > 0)
+            CHECK(day[static_cast<std::size_t>(chain[k - 1])].start <=
+                  day[static_cast<std::size_t>(chain[k])].start);
+    }
+}
