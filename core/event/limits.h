@@ -4,7 +4,10 @@
 /// enough that a slip of the finger is caught. Our own choice, except where a source is named. The
 /// published schema repeats them, and a test compares the two.
 
-#include "event/reader.h"
+#include <cstddef>
+#include <cstdint>
+
+#include "event/range.h"
 
 namespace cinder::event {
 

@@ -11,6 +11,7 @@
 #include "base/units.h"
 #include "event/event.h"
 #include "event/fault.h"
+#include "event/range.h"
 #include "event/text_guard.h"
 #include "event/words.h"
 
@@ -34,13 +35,6 @@ struct Node {
 
 /// "5" rather than "5.0", "2.5" as it is.
 [[nodiscard]] std::string plainNumber(double number);
-
-/// Lowest and highest allowed value, both included.
-template <class Number>
-struct Range {
-    Number low;
-    Number high;
-};
 
 void readInto(const Node& node, bool& out);
 void readInto(const Node& node, LocalText& out);

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "event/limits.h"
+#include "event/reader.h"
 #include "event/rules.h"
 #include "event/words.h"
 

@@ -19,14 +19,16 @@ MAY_INCLUDE = {
     "base": set(),
     "event": set(),
     **{sibling: {"event"} for sibling in SIBLINGS},
+    "quantity/build": {"event", "quantity", "grate", "cook"},
     "plan/build": {"event", "quantity", "grate", "cook", "plan"},
     "journal": {"event"} | SIBLINGS,
     "journal/sqlite": {"journal"},
     "live": {"event", "journal", "plan/build"} | SIBLINGS,
     "learn": {"event", "journal", "plan/build", "live"} | SIBLINGS,
-    "report": {"event", "journal", "plan/build", "live"} | SIBLINGS,
+    "report": {"event", "journal", "quantity/build", "plan/build", "live"} | SIBLINGS,
     "sync": {"journal"},
-    "app": {"event", "journal", "plan/build", "live", "learn", "report", "sync"} | SIBLINGS,
+    "app": {"event", "journal", "quantity/build", "plan/build", "live", "learn", "report",
+            "sync"} | SIBLINGS,
 }
 
 TOP_LEVEL = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml", "platform",

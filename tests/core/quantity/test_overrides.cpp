@@ -1,0 +1,96 @@
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "demo.h"
+#include "quantity/build/reckon.h"
+#include "quantity/what_if.h"
+
+using namespace cinder;
+using quantity::findFigure;
+using quantity::reckon;
+
+namespace {
+
+event::Event overridden(const std::string& figure, double value) {
+    auto event = test::orchard();
+    event.quantities->overrides.push_back({figure, value, "they told us so", {}});
+    return event;
+}
+
+}  // namespace
+
+TEST_CASE("An own value takes a figure's place, shows so, and everything after it follows") {
+    const auto before = reckon(test::orchard());
+    const auto after = reckon(overridden("dish/slaw/portions", 200));
+    const auto* portions = findFigure(after, "dish/slaw/portions");
+    REQUIRE(portions != nullptr);
+    CHECK(portions->isOverridden());
+    CHECK(portions->amount.value == 200);
+    CHECK(portions->reckoned == before.dishes[0].portions->amount.value);
+    CHECK(portions->note == "they told us so");
+    CHECK(after.dishes[0].weight->amount.value == 200 * 90);
+    CHECK_FALSE(after.dishes[0].weight->isOverridden());
+    CHECK(findFigure(after, "buy/cabbage")->amount.value >
+          findFigure(before, "buy/cabbage")->amount.value);
+    CHECK(after.faults.empty());
+}
+
+TEST_CASE("Every figure with a key can be overridden, and undone by taking the own value away") {
+    const auto all = reckon(test::orchard());
+    std::vector<std::string> keys;
+    const std::function<void(const quantity::Figure&)> collect = [&](const auto& figure) {
+        if (!figure.key.empty()) keys.push_back(figure.key);
+        for (const auto& input : figure.inputs)
+            collect(input);
+    };
+    for (const auto& buy : all.purchase)
+        collect(buy.toBuy);
+    for (const auto& supply : all.supplies)
+        collect(supply);
+    collect(all.departure->beforeBell);
+    CHECK(keys.size() > 100);
+    std::sort(keys.begin(), keys.end());
+    keys.erase(std::unique(keys.begin(), keys.end()), keys.end());
+    for (const auto& key : keys) {
+        INFO(key);
+        const double own = findFigure(all, key)->amount.value + 1;
+        const auto changed = reckon(overridden(key, own));
+        const auto* figure = findFigure(changed, key);
+        REQUIRE(figure != nullptr);
+        CHECK(figure->isOverridden());
+        CHECK(figure->amount.value == own);
+        CHECK(figure->reckoned == findFigure(all, key)->amount.value);
+    }
+}
+
+TEST_CASE("An own value for a figure that is not there is told so") {
+    const auto all = reckon(overridden("dish/soup/portions", 5));
+    REQUIRE(all.faults.size() == 1);
+    CHECK(all.faults[0].what == event::Fault::What::Dangling);
+    CHECK(all.faults[0].path == "/quantities/overrides/0/figure");
+}
+
+TEST_CASE("Own values of nothing at all break nothing") {
+    for (const auto* key : {"trade/can-minutes", "trade/charcoal-bag", "yield/refuse_11109",
+                            "dish/lamb/pan-volume", "dish/lamb/portions", "dish/lamb/on-line"}) {
+        INFO(key);
+        const auto all = reckon(overridden(key, 0));
+        for (const auto& supply : all.supplies)
+            CHECK(std::isfinite(supply.amount.value));
+        for (const auto& buy : all.purchase)
+            CHECK(std::isfinite(buy.toBuy.amount.value));
+    }
+}
+
+TEST_CASE("What if more come: diets grow with them, own values stay") {
+    const auto event = overridden("supply/plates", 150);
+    const auto more = quantity::withGuests(event, 176, 16);
+    CHECK(more.guests.diets[0].count == 22);
+    CHECK(more.guests.diets[1].count == 6);
+    const auto all = reckon(more);
+    CHECK(findFigure(all, "supply/plates")->amount.value == 150);
+    CHECK(findFigure(all, "supply/plates")->reckoned == 240);
+    CHECK(findFigure(all, "dish/slaw/portions")->amount.value ==
+          175);  // (150 + 14 x 60 %) x 110 %, rounded up
+}
