@@ -165,6 +165,15 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     return row;
 }
 
+std::vector<TaskRow> RowMaker::rowsOf(const std::vector<const TaskCard*>& cards,
+                                      const app::Snapshot& day) {
+    std::vector<TaskRow> rows;
+    rows.reserve(cards.size());
+    for (const auto* card : cards)
+        rows.push_back(task(*card, day));
+    return rows;
+}
+
 std::optional<Instant> RowMaker::nextAtGrate(const app::Snapshot& day) {
     std::optional<Instant> next;
     for (const auto& card : day.tasks)
@@ -176,28 +185,19 @@ std::optional<Instant> RowMaker::nextAtGrate(const app::Snapshot& day) {
 std::vector<TaskRow> RowMaker::onGrate(const app::Snapshot& day) {
     auto cards = pick(day, [](const TaskCard& c) { return isOnHeat(c) && isGoing(c); });
     byAwaited(cards);
-    std::vector<TaskRow> rows;
-    for (const auto* card : cards)
-        rows.push_back(task(*card, day));
-    return rows;
+    return rowsOf(cards, day);
 }
 
 std::vector<TaskRow> RowMaker::coals(const app::Snapshot& day) {
-    std::vector<TaskRow> rows;
-    for (const auto* card :
-         pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Fire && isOpen(c); }))
-        rows.push_back(task(*card, day));
-    return rows;
+    return rowsOf(
+        pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Fire && isOpen(c); }), day);
 }
 
 std::vector<TaskRow> RowMaker::rests(const app::Snapshot& day) {
     auto cards =
         pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Rest && isGoing(c); });
     byAwaited(cards);
-    std::vector<TaskRow> rows;
-    for (const auto* card : cards)
-        rows.push_back(task(*card, day));
-    return rows;
+    return rowsOf(cards, day);
 }
 
 std::vector<TaskRow> RowMaker::nextAtFire(const app::Snapshot& day, std::size_t most) {
@@ -206,10 +206,8 @@ std::vector<TaskRow> RowMaker::nextAtFire(const app::Snapshot& day, std::size_t 
                                                TaskKind::Slice, TaskKind::Finish});
     });
     byAwaited(cards);
-    std::vector<TaskRow> rows;
-    for (const auto* card : cards)
-        if (rows.size() < most) rows.push_back(task(*card, day));
-    return rows;
+    cards.resize(std::min(cards.size(), most));
+    return rowsOf(cards, day);
 }
 
 std::vector<TaskRow> RowMaker::between(const app::Snapshot& day, std::size_t most) {
@@ -247,10 +245,7 @@ std::vector<TaskRow> RowMaker::buffet(const app::Snapshot& day) {
 }
 
 std::vector<TaskRow> RowMaker::all(const app::Snapshot& day) {
-    std::vector<TaskRow> rows;
-    for (const auto& card : day.tasks)
-        rows.push_back(task(card, day));
-    return rows;
+    return rowsOf(pick(day, [](const TaskCard&) { return true; }), day);
 }
 
 std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {

@@ -37,6 +37,9 @@ class RowMaker {
     [[nodiscard]] static std::optional<Instant> nextAtGrate(const app::Snapshot& day);
 
   private:
+    [[nodiscard]] std::vector<TaskRow> rowsOf(const std::vector<const app::TaskCard*>& cards,
+                                              const app::Snapshot& day);
+
     const Words& words_;
     /// One inner list for each task, kept so that a tick changes a line and not the plate.
     std::map<TaskId, std::shared_ptr<ListOf<LineRow>>> lines_;
