@@ -1,0 +1,81 @@
+#!/usr/bin/env python3
+"""The clang-tidy gate itself is tested: that it finds, and that it forgets when it must."""
+
+import json
+import subprocess
+import sys
+import tempfile
+import unittest
+from pathlib import Path
+
+import each_unit
+
+HERE = Path(__file__).resolve().parent
+CLEAN_HEADER = "#pragma once\nint doubled(int pieces);\n"
+CLEAN_UNIT = '#include "pans.h"\nint doubled(int pieces) { return 2 * pieces; }\n'
+# An integer division whose fraction is lost before it becomes a double.
+BREACH = "inline double half(int pieces) { return pieces / 2; }\n"
+
+
+class TidyGate(unittest.TestCase):
+    def setUp(self):
+        directory = tempfile.TemporaryDirectory()
+        self.addCleanup(directory.cleanup)
+        self.tree = Path(directory.name)
+        (self.tree / "core").mkdir()
+        (self.tree / "build").mkdir()
+        (self.tree / ".clang-tidy").write_text((HERE.parents[2] / ".clang-tidy").read_text())
+        entry = {"directory": str(self.tree), "file": "core/pans.cpp",
+                 "command": "c++ -std=c++20 -c core/pans.cpp"}
+        (self.tree / "build/compile_commands.json").write_text(json.dumps([entry]))
+        self.write(CLEAN_HEADER, CLEAN_UNIT)
+
+    def write(self, header, unit):
+        (self.tree / "core/pans.h").write_text(header)
+        (self.tree / "core/pans.cpp").write_text(unit)
+
+    def gate(self):
+        done = subprocess.run([sys.executable, "-B", HERE / "tidy.py", self.tree,
+                               self.tree / "build"], capture_output=True, text=True)
+        return done.returncode, done.stdout + done.stderr
+
+    def assert_found(self, name):
+        code, said = self.gate()
+        self.assertEqual(code, 1, said)
+        self.assertIn(f"core/{name}", said)
+        self.assertIn("bugprone-integer-division", said)
+
+    def test_a_breach_in_a_unit_is_named(self):
+        self.write(CLEAN_HEADER, CLEAN_UNIT + BREACH)
+        self.assert_found("pans.cpp")
+
+    def test_a_breach_in_a_header_is_named(self):
+        self.write(CLEAN_HEADER + BREACH, CLEAN_UNIT)
+        self.assert_found("pans.h")
+
+    def test_what_passed_is_not_looked_at_again_until_it_changes(self):
+        for header, looked_at in ((CLEAN_HEADER, 1), (CLEAN_HEADER, 0), (CLEAN_HEADER + "\n", 1)):
+            self.write(header, CLEAN_UNIT)
+            code, said = self.gate()
+            self.assertEqual(code, 0, said)
+            self.assertIn(f"1 units, {looked_at} checked now", said)
+
+    def test_what_failed_is_looked_at_again(self):
+        self.write(CLEAN_HEADER, CLEAN_UNIT + BREACH)
+        self.gate()
+        self.assert_found("pans.cpp")
+
+    def test_a_changed_setting_is_looked_at_with_every_unit(self):
+        self.gate()
+        with (self.tree / ".clang-tidy").open("a") as settings:
+            settings.write("\n# one more line\n")
+        self.assertIn("1 checked now", self.gate()[1])
+
+    def test_no_unit_at_all_is_a_failure(self):
+        (self.tree / "build/compile_commands.json").write_text("[]")
+        self.assertEqual(self.gate()[0], 1)
+
+
+if __name__ == "__main__":
+    each_unit.tool("clang-tidy-14")
+    unittest.main()
