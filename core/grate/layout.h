@@ -5,8 +5,9 @@
 /// A grate is filled from one end in rows that span its width. In a row pieces lie either *along*
 /// the grate (their length along its length, side by side over its width) or *across* it (their
 /// length over its width, row behind row). Tapered pieces lie head to tail, so that two of them
-/// take the width of a wide and a narrow end and not of two wide ones. Rows along come first, rows
-/// across after them; the mix that takes the least length is used.
+/// take the width of a wide and a narrow end and not of two wide ones; round pieces lie in the
+/// hollows of the row before. Rows along come first, rows across after them; the mix that takes the
+/// least length is used.
 ///
 /// Because a batch takes whole rows, what it occupies is a length of grate, and two batches share
 /// a grate when their lengths fit together.
@@ -16,7 +17,7 @@
 #include <span>
 #include <vector>
 
-#include "base/units.h"
+#include "grate/outline.h"
 
 namespace cinder::grate {
 
@@ -26,25 +27,6 @@ struct Surface {
     Length width;
     Length gap;  ///< least distance between two pieces
     friend bool operator==(const Surface&, const Surface&) = default;
-};
-
-/// A piece seen from above: an isosceles trapezium, its two parallel ends `length` apart.
-struct Footprint {
-    Length length;
-    Length width;        ///< of the wide end
-    Length narrowWidth;  ///< of the other end; equal to `width` for a rectangle
-    friend bool operator==(const Footprint&, const Footprint&) = default;
-};
-
-/// One piece by the corner of its bounding box nearest to the grate's beginning.
-struct Place {
-    Length x;  ///< along the grate
-    Length y;  ///< across it
-    /// The piece's length lies across the grate.
-    bool isAcross = false;
-    /// The narrow end comes first (smaller x, or smaller y when across).
-    bool isReversed = false;
-    friend bool operator==(const Place&, const Place&) = default;
 };
 
 struct Layout {
@@ -60,6 +42,10 @@ struct Layout {
 
 /// How many pieces fit at once; 0 when not even one does.
 [[nodiscard]] std::int32_t mostPieces(const Surface& surface, const Footprint& piece);
+
+/// No layout whatever holds more: pieces and surface grown by half a gap, area over area. Touching
+/// outlines never fill a grate, so this is an upper bound and seldom reached.
+[[nodiscard]] std::int32_t areaBound(const Surface& surface, const Footprint& piece);
 
 /// A lot of pieces that lie on a grate together.
 struct Batch {

@@ -5,7 +5,7 @@
 #include <map>
 
 #include "event/json.h"
-#include "grate/layout.h"
+#include "plan/build/grate_batches.h"
 #include "plan/build/half_minutes.h"
 #include "plan/build/hands.h"
 
@@ -56,21 +56,19 @@ class Builder {
     }
 
   private:
-    using Batches = std::vector<grate::Batch>;
+    using Batches = std::vector<GrateBatch>;
 
     void addPlaces();
     void addCrew();
     void addResources();
     [[nodiscard]] event::Faults checkBatches() const;
     [[nodiscard]] Batches batchesOf(const event::Dish& dish) const;
-    [[nodiscard]] Batches batchesOf(const event::Dish& dish, const event::Step& step) const;
     void addStep(const event::Step& step, const event::Dish* dish, const Batches& ofDish);
     [[nodiscard]] Task taskOf(const event::Step& step) const;
     void setWindow(const event::Step& step, Task& task) const;
     [[nodiscard]] Duration fromBell(const event::Moment& moment) const;
     void addLinks();
     void link(const event::After& after, const Made& from, const Made& to);
-    [[nodiscard]] static grate::Surface surfaceOf(const event::Grate& grate);
     [[nodiscard]] const event::Grate& grateOf(const ResourceId& id) const;
 
     const event::Event& event_;
@@ -112,10 +110,6 @@ void Builder::addCrew() {
     }
 }
 
-grate::Surface Builder::surfaceOf(const event::Grate& grate) {
-    return {grate.length - grate.coolSide, grate.width, grate.gap};
-}
-
 std::int32_t millimetresUp(Length length) {
     return static_cast<std::int32_t>(std::ceil(length.millimetres()));
 }
@@ -141,18 +135,9 @@ const event::Grate& Builder::grateOf(const ResourceId& id) const {
                          [&](const event::Grate& grate) { return grate.id == id; });
 }
 
-Builder::Batches Builder::batchesOf(const event::Dish& dish, const event::Step& step) const {
-    std::vector<grate::Surface> surfaces;
-    for (const auto& id : step.onGrates)
-        surfaces.push_back(surfaceOf(grateOf(id)));
-    const auto& pieces = *dish.pieces;
-    return grate::makeBatches(surfaces, {pieces.length, pieces.width, pieces.narrowWidth},
-                              event::pieceCount(pieces, event_.guests), step.mostPieces);
-}
-
 Builder::Batches Builder::batchesOf(const event::Dish& dish) const {
     for (const auto& step : dish.method)
-        if (!step.onGrates.empty()) return batchesOf(dish, step);
+        if (!step.onGrates.empty()) return grateBatches(event_, dish, step);
     return {};
 }
 
@@ -161,10 +146,12 @@ event::Faults Builder::checkBatches() const {
     for (std::size_t d = 0; d < event_.menu.size(); ++d) {
         const auto& dish = event_.menu[d];
         for (const auto& step : dish.method) {
-            if (step.onGrates.empty() || batchesOf(dish, step).size() <= kMostBatches) continue;
+            if (step.onGrates.empty()) continue;
+            const std::size_t count = grateBatchCount(event_, dish, step);
+            if (count <= kMostBatches) continue;
             faults.push_back({event::Fault::What::OutOfRange,
                               "/menu/" + std::to_string(d) + "/pieces",
-                              std::to_string(batchesOf(dish, step).size()),
+                              std::to_string(count),
                               "1.." + std::to_string(kMostBatches),
                               {}});
         }
@@ -214,7 +201,7 @@ Task Builder::taskOf(const event::Step& step) const {
 void Builder::addStep(const event::Step& step, const event::Dish* dish, const Batches& ofDish) {
     const bool isOnGrate = !step.onGrates.empty();
     const bool isBatched = isOnGrate || step.isEachBatch;
-    const Batches batches = isOnGrate ? batchesOf(*dish, step) : ofDish;
+    const Batches batches = isOnGrate ? grateBatches(event_, *dish, step) : ofDish;
     const StepId name = dish == nullptr ? step.id : event::fullName(dish->id, step.id);
     const auto count = isBatched ? static_cast<std::int32_t>(batches.size()) : 1;
     const auto first = static_cast<TaskIndex>(problem_.tasks.size());
@@ -228,7 +215,7 @@ void Builder::addStep(const event::Step& step, const event::Dish* dish, const Ba
         if (isBatched && count > 1) task.batch = i + 1;
         if (isOnGrate) {
             const auto& batch = batches[static_cast<std::size_t>(i)];
-            const auto& grate = grateOf(step.onGrates[batch.surface]);
+            const auto& grate = grateOf(batch.grate);
             task.uses.push_back(
                 {resources_.at(grate.id), millimetresUp(batch.usedLength + grate.gap)});
         }
