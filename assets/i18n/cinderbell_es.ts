@@ -648,6 +648,34 @@
         <translation>Temperatura anotada: %1</translation>
     </message>
     <message>
+        <source>Laid on the grate: %1</source>
+        <translation>Puesto en la parrilla: %1</translation>
+    </message>
+    <message>
+        <source>The fire was tested</source>
+        <translation>Se probó el fuego</translation>
+    </message>
+    <message>
+        <source>Temperature of piece %1 noted: %2</source>
+        <translation>Temperatura de la pieza %1 anotada: %2</translation>
+    </message>
+    <message>
+        <source>Piece %1 judged: %2</source>
+        <translation>Pieza %1 valorada: %2</translation>
+    </message>
+    <message>
+        <source>Pulled: %1</source>
+        <translation>Retirado: %1</translation>
+    </message>
+    <message>
+        <source>Moved on the grate: %1</source>
+        <translation>Movido en la parrilla: %1</translation>
+    </message>
+    <message>
+        <source>Coal was added</source>
+        <translation>Se añadió carbón</translation>
+    </message>
+    <message>
         <source>The bell was moved</source>
         <translation>La campana se movió</translation>
     </message>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/make_fire_cards.h"
 #include "app/make_snapshot.h"
 #include "app/session_state.h"
 #include "event/json.h"
@@ -290,8 +291,9 @@ std::shared_ptr<const Snapshot> Session::look() {
         const auto due = firstDue(s.seen->timers, s.seen->now);
         if (!due || *due > now) return s.seen;
     }
-    Snapshot snapshot =
-        makeSnapshot(s.open->day, live::lookAt(s.open->day, *s.open->dispatch, now), now);
+    const live::Outlook outlook = live::lookAt(s.open->day, *s.open->dispatch, now, &s.open->fire);
+    Snapshot snapshot = makeSnapshot(s.open->day, outlook, now);
+    snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

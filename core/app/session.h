@@ -53,8 +53,15 @@ struct EventEntry {
     friend bool operator==(const EventEntry&, const EventEntry&) = default;
 };
 
+/// So many pieces of one thickness.
+struct LaidPieces {
+    Length thickness;  ///< over 2 and under 300 mm
+    std::int32_t pieces = 0;
+};
+
 class Session {
   public:
+    struct State;
     /// `store` and `clock` must outlive the session.
     Session(journal::Store& store, const Clock& clock);
     ~Session();
@@ -83,6 +90,32 @@ class Session {
     [[nodiscard]] Result<void, Refusal> moveServe(Instant serve);
     [[nodiscard]] Result<void, Refusal> acknowledge(const std::string& alarm);
     [[nodiscard]] Result<void, Refusal> undo();
+
+    // --- at the fire (session_fire.cpp); a piece is called by its number on the grate map ---
+    /// A batch is on the grate. `start` is the temperature in the middle of the meat; `kinds` says
+    /// how thick the pieces really are, empty: as the event describes them. Begins the task unless
+    /// it has begun.
+    [[nodiscard]] Result<void, Refusal> layPieces(const TaskId& task, Temperature start,
+                                                  const std::vector<LaidPieces>& kinds = {});
+    /// So long a palm bore the heat at the height of the grate, 1 to 14 s.
+    [[nodiscard]] Result<void, Refusal> testByHand(const ResourceId& grate, Duration held);
+    [[nodiscard]] Result<void, Refusal> readGrate(const ResourceId& grate, Temperature shown);
+    [[nodiscard]] Result<void, Refusal> addCoal(const ResourceId& grate, Mass mass);
+    /// A probe in one piece; `depth` of its tip below the upper face, absent: the middle.
+    [[nodiscard]] Result<void, Refusal> readPiece(const TaskId& task, std::int32_t piece,
+                                                  Temperature shown,
+                                                  std::optional<Length> depth = std::nullopt);
+    /// What touch or look says of one piece; moves the forecast a little, never says safe.
+    [[nodiscard]] Result<void, Refusal> judgePiece(const TaskId& task, std::int32_t piece,
+                                                   bool isDone);
+    /// One or several at once; the last piece of a batch finishes its task.
+    [[nodiscard]] Result<void, Refusal> pullPieces(const TaskId& task,
+                                                   const std::vector<std::int32_t>& pieces,
+                                                   std::int32_t pan);
+    [[nodiscard]] Result<void, Refusal> movePieces(const TaskId& task,
+                                                   const std::vector<std::int32_t>& pieces,
+                                                   bool isToCoolSide);
+
     /// Searches for a new plan from now on, done and running tasks fixed, and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();
     /// The two halves of `replan`, for a search on another thread: what is still to be planned, as
@@ -104,7 +137,6 @@ class Session {
     void followWallClock();
 
   private:
-    struct State;
     std::unique_ptr<State> state_;
 };
 

@@ -28,6 +28,27 @@ struct OfferMaker {
     Offer operator()(const journal::TemperatureRead& o) const {
         return about(What::Reading, o.task);
     }
+    static Offer aboutPieces(What what, const TaskId& task,
+                             const std::vector<std::int32_t>& pieces) {
+        const auto count = static_cast<std::int32_t>(pieces.size());
+        return about(what, task, count == 1 ? pieces.front() : count);
+    }
+    Offer operator()(const journal::PiecesLaid& o) const { return about(What::Lay, o.task); }
+    Offer operator()(const journal::HandHeld&) const { return about(What::FireTest); }
+    Offer operator()(const journal::GrateRead&) const { return about(What::FireTest); }
+    Offer operator()(const journal::CoalAdded&) const { return about(What::Coal); }
+    Offer operator()(const journal::PieceRead& o) const {
+        return about(What::PieceRead, o.task, o.piece);
+    }
+    Offer operator()(const journal::PieceJudged& o) const {
+        return about(What::Judge, o.task, o.piece);
+    }
+    Offer operator()(const journal::PiecesPulled& o) const {
+        return aboutPieces(What::Pull, o.task, o.pieces);
+    }
+    Offer operator()(const journal::PiecesMoved& o) const {
+        return aboutPieces(What::Move, o.task, o.pieces);
+    }
     Offer operator()(const journal::ServeTimeMoved&) const { return about(What::ServeTime); }
     Offer operator()(const journal::AlarmAcknowledged&) const { return about(What::Acknowledge); }
     Offer operator()(const journal::Undone&) const { return about(What::Undo); }
@@ -39,7 +60,10 @@ struct OfferMaker {
 
 }  // namespace
 
-OpenDay::OpenDay(live::Day folded) : day(std::move(folded)) {
+OpenDay::OpenDay(live::Day folded, const OpenDay* before)
+    : day(std::move(folded)),
+      fire(live::forecastFire(day, before ? &before->day : nullptr,
+                              before ? &before->fire : nullptr)) {
     if (day.sheet) dispatch.emplace(day.sheet->problem, day.sheet->schedule);
 }
 
@@ -72,7 +96,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
 }
 
 void Session::State::refold() {
-    open = std::make_unique<OpenDay>(live::fold(operations));
+    open = std::make_unique<OpenDay>(live::fold(operations), open.get());
     seen.reset();
 }
 
@@ -132,14 +156,14 @@ Result<std::size_t, Refusal> Session::State::find(const TaskId& task) const {
 }
 
 live::Outlook Session::State::outlook() const {
-    return live::lookAt(open->day, *open->dispatch, now());
+    return live::lookAt(open->day, *open->dispatch, now(), &open->fire);
 }
 
 const live::Chance& Session::State::chance(Instant now) {
     const Duration lifetime = std::chrono::minutes{1} * std::max(1, speed());
     auto& known = open->chance;
     if (!known || now < known->at || now >= known->at + lifetime)
-        known = live::chanceAt(open->day, *open->dispatch, now);
+        known = live::chanceAt(open->day, *open->dispatch, now, &open->fire);
     return *known;
 }
 

@@ -13,12 +13,14 @@ namespace cinder::app {
 /// A day with the dispatch made for its sheet. Stays where it was made: the dispatch points into
 /// the day.
 struct OpenDay {
-    explicit OpenDay(live::Day folded);
+    /// `before`, when given, is the same event's day until now: what its forecast knows is kept.
+    explicit OpenDay(live::Day folded, const OpenDay* before = nullptr);
     OpenDay(const OpenDay&) = delete;
     OpenDay& operator=(const OpenDay&) = delete;
 
     live::Day day;
     std::optional<plan::Dispatch> dispatch;
+    live::FireForecast fire;
     std::optional<live::Chance> chance;  ///< of the last minute
 };
 

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "app/fire_cards.h"
 #include "base/local_text.h"
 #include "base/units.h"
 #include "live/alarm.h"
@@ -88,7 +89,14 @@ struct UndoOffer {
         Reading,
         ServeTime,
         Acknowledge,
-        Undo
+        Undo,
+        Lay,        ///< what was measured when a batch was laid
+        FireTest,   ///< a hand test or a grate thermometer
+        PieceRead,  ///< a probe; `number` is the piece
+        Judge,      ///< done or not yet; `number` is the piece
+        Pull,       ///< `number` is the piece, or how many when there are several
+        Move,       ///< the same
+        Coal,
     };
     What what = What::Start;
     std::optional<TaskId> task;
@@ -139,6 +147,7 @@ struct Snapshot {
     std::vector<LocalText> stationNames;
     std::vector<TaskCard> tasks;  ///< by start
     std::vector<PersonCard> people;
+    FireCards fire;                   ///< grates, batches, pieces, coals, pans
     std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
     std::optional<UndoOffer> undo;
     std::vector<Notice> notices;

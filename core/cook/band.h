@@ -9,6 +9,7 @@ struct Band {
     T low;
     T likely;
     T high;
+    friend bool operator==(const Band&, const Band&) = default;
 };
 
 /// Standard deviations from the middle to either end of an 80 % band of a normal distribution.

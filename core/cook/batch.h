@@ -15,6 +15,13 @@ struct PieceNumber {
     friend bool operator==(const PieceNumber&, const PieceNumber&) = default;
 };
 
+/// Time a piece spends off the coals, on the cool side of the grate.
+struct CoolSpan {
+    Instant from;
+    std::optional<Instant> until{};  ///< absent: it is still there
+    friend bool operator==(const CoolSpan&, const CoolSpan&) = default;
+};
+
 struct PieceOnGrate {
     PieceNumber number;
     Length thickness;
@@ -28,6 +35,7 @@ struct PieceOnGrate {
     Temperature start = Temperature::fromCelsius(5);
     Instant laid;
     std::vector<Instant> turns{};     ///< made so far, ascending
+    std::vector<CoolSpan> cool{};     ///< ascending
     std::optional<Instant> pulled{};  ///< off the grate
 };
 

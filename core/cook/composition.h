@@ -57,6 +57,10 @@ inline constexpr Composition kPorkLoin{.water = 0.726, .protein = 0.22, .fat = 0
 /// up.
 inline constexpr Composition kChickenBreast{
     .water = 0.7579, .protein = 0.2123, .fat = 0.0259, .ash = 0.0039};
+/// White fish; USDA cod, raw: water 81.2, protein 17.8, fat 0.7, ash 1.2 % (from memory), scaled to
+/// a whole.
+inline constexpr Composition kWhiteFish{
+    .water = 0.805, .protein = 0.176, .fat = 0.007, .ash = 0.012};
 /// A fat cap or a fatty cut taken as one body; from memory.
 inline constexpr Composition kFattyMeat{.water = 0.60, .protein = 0.17, .fat = 0.22, .ash = 0.01};
 

@@ -53,6 +53,13 @@ Side airSide(Temperature boiling) {
     return side;
 }
 
+Side coolSide(Temperature boiling) {
+    Side side = airSide(boiling);
+    side.film = {20};
+    side.surroundings = Temperature::fromCelsius(110);
+    return side;
+}
+
 Result<HandBand, CookError> handBand(Duration held) {
     struct Entry {
         double upTo, low, high;

@@ -34,6 +34,10 @@ struct FireBelief {
 /// face does not pass boiling on this side either.
 [[nodiscard]] Side airSide(Temperature boiling = Temperature::fromCelsius(100));
 
+/// The lower face on the cool side: the hot air of the grate without coals in sight. 20 W/m²K to
+/// 110 °C, plausible, from memory.
+[[nodiscard]] Side coolSide(Temperature boiling = Temperature::fromCelsius(100));
+
 /// What cooks say a count of seconds means, as a grate temperature. Three published cookery tables
 /// disagree because they hold the hand at different heights; this is the span of all three,
 /// rounded. Shown beside the count, not used by the forecast. Errors: `OutOfRange` "seconds".

@@ -144,7 +144,8 @@ bool FittedBatch::sameCase(std::size_t i, std::size_t j) const {
     const PieceOnGrate& b = models_[j].piece();
     return readings_[i].empty() && readings_[j].empty() && a.thickness == b.thickness &&
            a.thicknessSpread == b.thicknessSpread && a.width == b.width && a.length == b.length &&
-           a.start == b.start && a.laid == b.laid && a.turns == b.turns && a.pulled == b.pulled;
+           a.start == b.start && a.laid == b.laid && a.turns == b.turns && a.cool == b.cool &&
+           a.pulled == b.pulled;
 }
 
 std::optional<BatchSpread> FittedBatch::spreadOf(const std::vector<Timing>& timings) const {

@@ -43,6 +43,11 @@ std::optional<Duration> Turning::next(Duration after) const {
     return last + ((after - last) / *every + 1) * *every;
 }
 
+Duration Turning::moveBefore(Duration after, Duration until) const {
+    const auto move = std::upper_bound(moves.begin(), moves.end(), after);
+    return move == moves.end() ? until : std::min(*move, until);
+}
+
 FireOver steadyFire(Side side) {
     return [side](Duration, Duration) { return side; };
 }
@@ -69,7 +74,7 @@ bool GrillRun::advanceUntil(Temperature target, Duration latest) {
 bool GrillRun::pass(Duration until, std::optional<double> target) {
     while (elapsed_ < until) {
         const auto turn = turning_.next(elapsed_);
-        const Duration end = turn ? std::min(*turn, until) : until;
+        const Duration end = turning_.moveBefore(elapsed_, turn ? std::min(*turn, until) : until);
         const Side fire = fire_(elapsed_, end);
         const double begun = std::chrono::duration<double>(elapsed_).count();
         double coldest = slab_.coldestCelsius();

@@ -15,9 +15,13 @@ namespace cinder::cook {
 struct Turning {
     std::vector<Duration> made{};  ///< ascending, after laying
     std::optional<Duration> every{};
+    /// When the piece changes its place on the grate without being turned; ascending.
+    std::vector<Duration> moves{};
 
     /// The first turn later than `after`; nothing when there is none.
     [[nodiscard]] std::optional<Duration> next(Duration after) const;
+    /// The first move later than `after`, if it comes before `until`.
+    [[nodiscard]] Duration moveBefore(Duration after, Duration until) const;
 };
 
 /// What the face towards the fire sees between two instants of the run: fires change.

@@ -19,10 +19,26 @@ Result<void, CookError> checkTimes(const Batch& batch, const PieceOnGrate& piece
         (!piece.turns.empty() && piece.turns.front() < piece.laid)) {
         return fail(CookError{CookError::Kind::OutOfOrder, "turns"});
     }
+    const auto isBackwards = [](const CoolSpan& span) {
+        return span.until && *span.until < span.from;
+    };
+    const auto leaves = [](const CoolSpan& a, const CoolSpan& b) {
+        return !a.until || *a.until > b.from;
+    };
+    if (std::any_of(piece.cool.begin(), piece.cool.end(), isBackwards) ||
+        std::adjacent_find(piece.cool.begin(), piece.cool.end(), leaves) != piece.cool.end()) {
+        return fail(CookError{CookError::Kind::OutOfOrder, "cool"});
+    }
     if (piece.pulled && *piece.pulled < piece.laid) {
         return fail(CookError{CookError::Kind::OutOfOrder, "pulled"});
     }
     return {};
+}
+
+bool isOnCoolSide(const PieceOnGrate& piece, Instant at) {
+    return std::any_of(piece.cool.begin(), piece.cool.end(), [at](const CoolSpan& span) {
+        return at >= span.from && (!span.until || at < *span.until);
+    });
 }
 
 }  // namespace
@@ -89,10 +105,16 @@ GrillRun PieceModel::lay(const Pair& hidden) const {
     for (const Instant turn : piece_->turns)
         turning.made.push_back(sinceLaid(turn));
     if (turnEvery_ > Duration(0)) turning.every = turnEvery_;
+    for (const CoolSpan& span : piece_->cool) {
+        turning.moves.push_back(sinceLaid(span.from));
+        if (span.until) turning.moves.push_back(sinceLaid(*span.until));
+    }
     return {std::move(*slab),
             [this, factor](Duration from, Duration to) {
+                const Instant middle = piece_->laid + (from + to) / 2;
+                if (isOnCoolSide(*piece_, middle)) return coolSide(batch_->boiling);
                 double flux = 0;
-                FireBelief belief = beliefAt(piece_->laid + (from + to) / 2, flux);
+                FireBelief belief = beliefAt(middle, flux);
                 belief.atHundred = {flux};
                 return fireSide(belief, factor, batch_->boiling);
             },

@@ -11,7 +11,7 @@ namespace cinder::cook {
 class PieceModel {
   public:
     /// Errors: `NotPositive` or `OutOfRange` naming the field of piece or batch, `OutOfOrder` for
-    /// turns or fire readings. `batch` must outlive the model.
+    /// turns, fire readings or spans on the cool side. `batch` must outlive the model.
     [[nodiscard]] static Result<PieceModel, CookError> make(const Batch& batch,
                                                             const PieceOnGrate& piece,
                                                             Resolution resolution);

@@ -1,6 +1,6 @@
 #include "journal/codec.h"
 
-#include <nlohmann/json.hpp>
+#include "journal/body_json.h"
 
 namespace cinder::journal {
 
@@ -8,44 +8,8 @@ namespace {
 
 using nlohmann::json;
 
-/// Thrown inside this file only, when a member is missing or of another type.
-struct Unreadable {};
-
-std::int64_t millis(Instant at) {
-    return at.time_since_epoch().count();
-}
-
-std::string textOf(const json& object, const char* member) {
-    const auto found = object.find(member);
-    if (found == object.end() || !found->is_string()) throw Unreadable{};
-    return found->get<std::string>();
-}
-
-std::int64_t wholeOf(const json& object, const char* member) {
-    const auto found = object.find(member);
-    if (found == object.end() || !found->is_number_integer()) throw Unreadable{};
-    return found->get<std::int64_t>();
-}
-
-std::int32_t smallOf(const json& object, const char* member) {
-    const std::int64_t value = wholeOf(object, member);
-    if (value < 0 || value > 1'000'000) throw Unreadable{};
-    return static_cast<std::int32_t>(value);
-}
-
-Instant instantOf(const json& object, const char* member) {
-    return Instant{Duration{wholeOf(object, member)}};
-}
-
-TaskId taskOf(const json& object) {
-    return TaskId{textOf(object, "task")};
-}
-
 struct Writer {
-    static BodyText body(const char* kind, const json& object) {
-        // Text from people may hold broken UTF-8; it is replaced, never thrown on.
-        return {kind, object.dump(-1, ' ', false, json::error_handler_t::replace)};
-    }
+    static BodyText body(const char* kind, const json& object) { return textOfBody(kind, object); }
     static BodyText moment(const char* kind, const TaskId& task, Instant at) {
         return body(kind, {{"task", task.text()}, {"at", millis(at)}});
     }
@@ -86,6 +50,10 @@ struct Writer {
                     {{"device", o.operation.device.text()}, {"sequence", o.operation.sequence}});
     }
     BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
+    template <class PieceFact>
+    BodyText operator()(const PieceFact& o) const {
+        return writePieceFact(o);
+    }
 };
 
 using Read = Body (*)(const json&);
@@ -161,7 +129,7 @@ Body readBody(std::string_view kind, std::int32_t version, std::string_view text
             return kept;
         }
     }
-    return kept;
+    return readPieceFact(kind, text).value_or(kept);
 }
 
 }  // namespace cinder::journal

@@ -15,6 +15,16 @@
 ///     temperature   {"task": id, "milliCelsius": n, "at": ms}
 ///     rehearsal     {"real": ms, "shown": ms, "speed": n}
 ///     undone        {"device": id, "sequence": n}
+///     laid          {"task": id, "startMilliCelsius": n, "at": ms,
+///                    "kinds": [{"thicknessMicrometres": n, "pieces": n}]}
+///     hand          {"grate": id, "milliseconds": n, "at": ms}
+///     grate         {"grate": id, "milliCelsius": n, "at": ms}
+///     probe         {"task": id, "piece": n, "milliCelsius": n, "at": ms} and, when it was
+///                   measured, "depthMicrometres": n
+///     judged        {"task": id, "piece": n, "done": boolean, "at": ms}
+///     pulled        {"task": id, "pieces": [n], "pan": n, "at": ms}
+///     moved         {"task": id, "pieces": [n], "toCoolSide": boolean, "at": ms}
+///     coal          {"grate": id, "grams": n, "at": ms}
 ///
 /// where ms is milliseconds since 1970-01-01T00:00:00Z. A kind this version does not know, a body
 /// of a later version and a body that does not read are kept word for word as `Unknown`: they are

@@ -16,6 +16,7 @@
 #include "base/clock.h"
 #include "base/id.h"
 #include "base/time.h"
+#include "journal/piece_facts.h"
 
 namespace cinder::journal {
 
@@ -124,7 +125,8 @@ struct Unknown {
 
 using Body = std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped,
                           LineTicked, Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead,
-                          RehearsalSet, Undone, Unknown>;
+                          RehearsalSet, Undone, PiecesLaid, HandHeld, GrateRead, PieceRead,
+                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, Unknown>;
 
 struct Operation {
     EventId event;

@@ -14,6 +14,7 @@
 #include "event/event.h"
 #include "journal/operation.h"
 #include "live/alarm.h"
+#include "live/piece_facts.h"
 #include "live/run_sheet.h"
 
 namespace cinder::live {
@@ -36,6 +37,8 @@ struct Day {
     /// The serve time as it now stands, after any move by the client.
     std::optional<Instant> serve;
     std::map<TaskId, TaskFacts> tasks;
+    std::map<TaskId, BatchFacts> batches;
+    std::map<ResourceId, GrateFacts> grates;
     std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
     std::optional<RehearsalClock::Anchor> rehearsal;
     /// Operations that could not be understood or no longer fit the plan; kept, shown, not used.

@@ -5,6 +5,7 @@
 #include "event/json.h"
 #include "journal/codec.h"
 #include "live/day.h"
+#include "live/on_grate.h"
 
 namespace cinder::live {
 
@@ -115,8 +116,44 @@ class Folder {
     }
     void operator()(const journal::TemperatureRead& o) {
         if (TaskFacts* facts = factsOf(o.task))
-            facts->readings.emplace(
-                o.at, Temperature::fromCelsius(static_cast<double>(o.milliCelsius) / 1000.0));
+            facts->readings.emplace(o.at, fromMilli(o.milliCelsius));
+    }
+    void operator()(const journal::PiecesLaid& o) {
+        BatchFacts* batch = batchOf(o.task);
+        if (!batch || batch->laid) return;
+        batch->laid = BatchFacts::Laid{o.at, fromMilli(o.startMilliCelsius), o.kinds};
+    }
+    void operator()(const journal::PieceRead& o) {
+        PieceFacts* piece = pieceOf(o.task, o.piece);
+        if (!piece) return;
+        PieceReading reading{fromMilli(o.milliCelsius), {}};
+        if (o.depth) reading.depth = fromMicrometres(*o.depth);
+        piece->readings.emplace(o.at, reading);
+    }
+    void operator()(const journal::PieceJudged& o) {
+        if (PieceFacts* piece = pieceOf(o.task, o.piece)) piece->judgements.emplace(o.at, o.isDone);
+    }
+    void operator()(const journal::PiecesPulled& o) {
+        for (const std::int32_t number : o.pieces) {
+            PieceFacts* piece = pieceOf(o.task, number);
+            if (!piece || piece->pulled) continue;
+            piece->pulled = o.at;
+            piece->pan = o.pan;
+        }
+    }
+    void operator()(const journal::PiecesMoved& o) {
+        for (const std::int32_t number : o.pieces)
+            if (PieceFacts* piece = pieceOf(o.task, number))
+                piece->moves.emplace(o.at, o.isToCoolSide);
+    }
+    void operator()(const journal::HandHeld& o) {
+        day_.grates[o.grate].handTests.emplace(o.at, Duration{o.milliseconds});
+    }
+    void operator()(const journal::GrateRead& o) {
+        day_.grates[o.grate].readings.emplace(o.at, fromMilli(o.milliCelsius));
+    }
+    void operator()(const journal::CoalAdded& o) {
+        day_.grates[o.grate].coalAdded.emplace(o.at, Mass::fromGrams(o.grams));
     }
     void operator()(const journal::ServeTimeMoved& o) { day_.serve = o.serve; }
     void operator()(const journal::AlarmAcknowledged& o) {
@@ -138,6 +175,24 @@ class Folder {
             return nullptr;
         }
         return &day_.tasks[id];
+    }
+
+    static Temperature fromMilli(std::int64_t milliCelsius) {
+        return Temperature::fromCelsius(static_cast<double>(milliCelsius) / 1000.0);
+    }
+    static Length fromMicrometres(std::int64_t micrometres) {
+        return Length::fromMillimetres(static_cast<double>(micrometres) / 1000.0);
+    }
+
+    /// Null, and set aside, when the plan has no such batch.
+    BatchFacts* batchOf(const TaskId& id) { return factsOf(id) ? &day_.batches[id] : nullptr; }
+    PieceFacts* pieceOf(const TaskId& id, std::int32_t number) {
+        if (number < 1) {
+            setAside();
+            return nullptr;
+        }
+        BatchFacts* batch = batchOf(id);
+        return batch ? &batch->pieces[number] : nullptr;
     }
 
     /// Describing the event again leaves a serve time that the client moved since where it is,
@@ -183,6 +238,15 @@ void concludeFromTicks(const plan::Task& task, TaskFacts& facts) {
         facts.finished = last->second;
 }
 
+/// Who says what was laid has begun the batch; what was pulled to the last piece is done.
+void concludeFromPieces(Day& day) {
+    for (const auto& [task, batch] : day.batches) {
+        TaskFacts& facts = day.tasks[task];
+        if (batch.laid && !facts.started) facts.started = batch.laid->at;
+        if (!facts.finished) facts.finished = lastPull(day, task);
+    }
+}
+
 }  // namespace
 
 std::int32_t turnCount(const plan::Task& task) {
@@ -202,6 +266,7 @@ Day fold(std::span<const journal::Operation> operations) {
         for (const plan::Task& task : day.sheet->problem.tasks)
             if (const auto facts = day.tasks.find(task.id); facts != day.tasks.end())
                 concludeFromTicks(task, facts->second);
+        concludeFromPieces(day);
         if (!day.serve) day.serve = day.sheet->bell;
     }
     return day;

@@ -40,6 +40,48 @@ Duration earliestWork(const RunSheet& sheet) {
     return sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
 }
 
+/// The forecast length of a batch since its task began, while it is not over.
+std::optional<cook::Band<Duration>> forecastLength(const Situation& s, std::size_t i) {
+    if (!s.fire || s.progress[i].isOut()) return std::nullopt;
+    const BatchForecast* batch = s.fire->find(s.sheet.problem.tasks[i].id);
+    if (!batch || !batch->lasts) return std::nullopt;
+    cook::Band<Duration> length = *batch->lasts;
+    if (batch->laid && s.progress[i].started)
+        for (Duration* one : {&length.low, &length.likely, &length.high})
+            *one += *batch->laid - *s.progress[i].started;
+    return length;
+}
+
+/// How long each task lasts: as planned, unless the fire says otherwise. Empty when it says
+/// nothing.
+std::vector<Duration> durationsOf(const Situation& s) {
+    std::vector<Duration> durations;
+    bool isMoved = false;
+    for (std::size_t i = 0; i < s.progress.size(); ++i) {
+        durations.emplace_back(s.sheet.problem.tasks[i].duration.usual);
+        if (const auto length = forecastLength(s, i)) {
+            durations.back() = length->likely;
+            isMoved = true;
+        }
+    }
+    if (!isMoved) durations.clear();
+    return durations;
+}
+
+/// The problem with what the fire says in place of the estimates.
+plan::Problem foreseen(const Situation& s) {
+    plan::Problem problem = s.sheet.problem;
+    for (std::size_t i = 0; i < s.progress.size(); ++i) {
+        const auto length = forecastLength(s, i);
+        if (!length) continue;
+        const auto up = [](Duration d) {
+            return std::max(std::chrono::ceil<plan::HalfMinutes>(d), plan::HalfMinutes{1});
+        };
+        problem.tasks[i].duration = {up(length->low), up(length->likely), up(length->high)};
+    }
+    return problem;
+}
+
 /// From when on what has not begun may begin.
 Duration workingFrom(const Situation& s) {
     const bool hasBegun = std::any_of(s.progress.begin(), s.progress.end(),
@@ -50,10 +92,11 @@ Duration workingFrom(const Situation& s) {
 
 void project(Situation& s, const plan::Dispatch& dispatch) {
     const auto actuals = actualsOf(s);
+    const auto durations = durationsOf(s);
     const Duration bell = s.serve - s.sheet.bell;
     const Duration first = earliestWork(s.sheet);
-    s.projected = dispatch.project(actuals, workingFrom(s), bell);
-    s.undisturbed = dispatch.project(actuals, first, bell);
+    s.projected = dispatch.project(actuals, workingFrom(s), bell, durations);
+    s.undisturbed = dispatch.project(actuals, first, bell, durations);
 }
 
 bool isReleased(const Situation& s, std::size_t i) {
@@ -74,7 +117,7 @@ TaskState stateOf(const Situation& s, std::size_t i) {
     if (progress.isSkipped) return TaskState::Skipped;
     if (progress.finished) return TaskState::Done;
     if (progress.started) {
-        const bool isOver = waitsForAWord(task) && usualEnd(task, *progress.started) <= s.now;
+        const bool isOver = waitsForAWord(task) && s.due(i) <= s.now;
         return isOver ? TaskState::Over : TaskState::Running;
     }
     return isReleased(s, i) ? TaskState::Ready : TaskState::Waiting;
@@ -177,16 +220,28 @@ std::vector<Overdue> overdueOf(const Situation& s) {
     return found;
 }
 
-Situation situationAt(const Day& day, Instant now) {
+Situation situationAt(const Day& day, Instant now, const FireForecast* fire) {
     const RunSheet& sheet = *day.sheet;
-    return {day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now),
-            {},  {},    {}};
+    return {day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now), {},
+            {},  {},    fire};
 }
 
 }  // namespace
 
-Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
-    Situation s = situationAt(day, now);
+const BatchForecast* Situation::forecastOf(std::size_t task) const {
+    const BatchForecast* batch = fire ? fire->find(sheet.problem.tasks[task].id) : nullptr;
+    return batch && batch->isForecast ? batch : nullptr;
+}
+
+Instant Situation::due(std::size_t task) const {
+    if (const BatchForecast* batch = forecastOf(task))
+        if (const auto next = batch->nextPull()) return *next;
+    return usualEnd(sheet.problem.tasks[task], *progress[task].started);
+}
+
+Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now,
+               const FireForecast* fire) {
+    Situation s = situationAt(day, now, fire);
     const RunSheet& sheet = s.sheet;
     project(s, dispatch);
     for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
@@ -204,16 +259,17 @@ Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
     return outlook;
 }
 
-Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now) {
+Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now,
+                const FireForecast* fire) {
     constexpr int kDraws = 200;  // a standard error of at most 3.5 %: the boards show tenths
-    const Situation s = situationAt(day, now);
+    const Situation s = situationAt(day, now, fire);
     const auto actuals = actualsOf(s);
     plan::RiskQuery query;
     query.actuals = actuals;
     query.now = workingFrom(s);
     query.bell = s.serve - s.sheet.bell;
     query.draws = kDraws;
-    plan::Risk risk = plan::assessRisk(s.sheet.problem, dispatch, query);
+    plan::Risk risk = plan::assessRisk(foreseen(s), dispatch, query);
     return {now, risk.onTime, s.instant(risk.ready80), risk.onTimeQuarterHourEarlier,
             std::move(risk.criticality)};
 }

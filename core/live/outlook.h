@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "live/day.h"
+#include "live/fire_forecast.h"
 #include "live/progress.h"
 #include "plan/dispatch.h"
 
@@ -67,8 +68,11 @@ struct Outlook {
     friend bool operator==(const Outlook&, const Outlook&) = default;
 };
 
-/// `day.sheet` must be there and `dispatch` made for it. Some tens of microseconds for a day.
-[[nodiscard]] Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now);
+/// `day.sheet` must be there and `dispatch` made for it. Some tens of microseconds for a day. With
+/// `fire`, the forecast of the same day, a batch on the grate lasts as long as the forecast says,
+/// and everything after it moves.
+[[nodiscard]] Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now,
+                             const FireForecast* fire = nullptr);
 
 /// How sure the bell is, by simulation of what is still to be done.
 struct Chance {
@@ -84,7 +88,8 @@ struct Chance {
 
 /// As `lookAt`. Some milliseconds: asked for when something was done and once a minute, not at
 /// every look.
-[[nodiscard]] Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now);
+[[nodiscard]] Chance chanceAt(const Day& day, const plan::Dispatch& dispatch, Instant now,
+                              const FireForecast* fire = nullptr);
 
 /// What the parts of the outlook are computed from; internal to core/live.
 struct Situation {
@@ -98,7 +103,13 @@ struct Situation {
     /// As if everybody began on the first possible moment: does not move as time passes.
     std::vector<plan::Projected> undisturbed;
     std::vector<TaskOutlook> tasks;
+    const FireForecast* fire = nullptr;
 
+    /// The forecast of a batch on the grate; null when there is none.
+    [[nodiscard]] const BatchForecast* forecastOf(std::size_t task) const;
+    /// When a running task asks for hands at its end: the next piece is due by the forecast, or
+    /// its usual time is over.
+    [[nodiscard]] Instant due(std::size_t task) const;
     [[nodiscard]] Instant instant(Duration fromPlannedBell) const {
         return sheet.bell + fromPlannedBell;
     }

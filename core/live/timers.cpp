@@ -49,7 +49,7 @@ class Watch {
 
     void watchRunning(std::size_t i) {
         const Instant started = *s_.progress[i].started;
-        const Instant end = usualEnd(task(i), started);
+        const Instant end = s_.due(i);
         const bool isOnGrate =
             !task(i).hands.empty() && task(i).hands.back().act == plan::HandsOn::Act::TakeOff;
         if (const auto& due = s_.tasks[i].nextTurn; due && (!isOnGrate || *due < end)) {
@@ -59,10 +59,25 @@ class Watch {
             timer.count = s_.tasks[i].turnCount;
         }
         if (isOnGrate)
-            add(TimerKind::Pull, "pull", i, end);
+            watchPull(i, end);
         else if (waitsForAWord(task(i)) && task(i).kind != plan::TaskKind::Rest)
             add(TimerKind::Check, "look", i, end);
         watchTemperature(i, started);
+    }
+
+    /// With a forecast each piece calls for itself: silencing one leaves the next one its voice.
+    void watchPull(std::size_t i, Instant due) {
+        const BatchForecast* batch = s_.forecastOf(i);
+        if (!batch || !batch->nextPull()) {
+            add(TimerKind::Pull, "pull", i, due);
+            return;
+        }
+        std::int32_t next = 1;
+        for (const PieceForecast& piece : batch->pieces)
+            if (piece.pulled) ++next;
+        Timer& timer = add(TimerKind::Pull, "pull", i, due, ":" + std::to_string(next));
+        timer.number = next;
+        timer.count = static_cast<std::int32_t>(batch->pieces.size());
     }
 
     void watchTemperature(std::size_t i, Instant started) {

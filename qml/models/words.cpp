@@ -230,6 +230,22 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Call silenced: %1").arg(subject);
         case What::Undo:
             return tr("Taken back");
+        case What::Lay:
+            return tr("Laid on the grate: %1").arg(subject);
+        case What::FireTest:
+            return tr("The fire was tested");
+        case What::PieceRead:
+            return tr("Temperature of piece %1 noted: %2")
+                .arg(offer.number.value_or(1))
+                .arg(subject);
+        case What::Judge:
+            return tr("Piece %1 judged: %2").arg(offer.number.value_or(1)).arg(subject);
+        case What::Pull:
+            return tr("Pulled: %1").arg(subject);
+        case What::Move:
+            return tr("Moved on the grate: %1").arg(subject);
+        case What::Coal:
+            return tr("Coal was added");
     }
     return {};
 }

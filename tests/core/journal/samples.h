@@ -43,6 +43,16 @@ inline std::vector<Body> everyKind() {
             TemperatureRead{lamb, 57250, at(10)},
             RehearsalSet{{at(11), at(12), 60}},
             Undone{{DeviceId{"phone"}, 7}},
+            PiecesLaid{lamb, 6500, {{35'000, 2}, {62'000, 2}}, at(13)},
+            PiecesLaid{lamb, 4000, {}, at(13)},
+            HandHeld{ResourceId{"grate"}, 3500, at(14)},
+            GrateRead{ResourceId{"grate"}, 212'000, at(15)},
+            PieceRead{lamb, 2, 41'300, {}, at(16)},
+            PieceRead{lamb, 3, 39'000, 25'000, at(17)},
+            PieceJudged{lamb, 2, false, at(18)},
+            PiecesPulled{lamb, {1, 4}, 2, at(19)},
+            PiecesMoved{lamb, {3}, true, at(20)},
+            CoalAdded{ResourceId{"grate"}, 4500, at(21)},
             Unknown{"of-a-later-year", "{\"anything\": [1, 2]}"}};
 }
 

@@ -24,6 +24,11 @@ TEST_CASE("what cannot be understood is kept word for word") {
         {"turned", 1, "[]"},
         {"undone", 1, "{\"device\":\"a\",\"sequence\":0}"},
         {"started", 1, ""},
+        {"pulled", 1, "{\"task\":\"a\",\"pieces\":[0],\"pan\":1,\"at\":5}"},
+        {"pulled", 1, "{\"task\":\"a\",\"pieces\":3,\"pan\":1,\"at\":5}"},
+        {"judged", 1, "{\"task\":\"a\",\"piece\":1,\"done\":1,\"at\":5}"},
+        {"laid", 1, "{\"task\":\"a\",\"startMilliCelsius\":1,\"kinds\":[1],\"at\":5}"},
+        {"probe", 2, "{\"task\":\"a\"}"},
     }));
     CAPTURE(kind, version, text);
 

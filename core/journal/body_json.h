@@ -1,0 +1,63 @@
+#pragma once
+
+/// How the members of a body are read and written; internal to core/journal.
+
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+
+#include "journal/codec.h"
+
+namespace cinder::journal {
+
+/// Thrown inside the codec only, when a member is missing or of another type.
+struct Unreadable {};
+
+inline std::int64_t millis(Instant at) {
+    return at.time_since_epoch().count();
+}
+
+inline std::string textOf(const nlohmann::json& object, const char* member) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_string()) throw Unreadable{};
+    return found->get<std::string>();
+}
+
+inline std::int64_t wholeOf(const nlohmann::json& object, const char* member) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_number_integer()) throw Unreadable{};
+    return found->get<std::int64_t>();
+}
+
+inline std::int32_t smallOf(const nlohmann::json& object, const char* member) {
+    const std::int64_t value = wholeOf(object, member);
+    if (value < 0 || value > 1'000'000) throw Unreadable{};
+    return static_cast<std::int32_t>(value);
+}
+
+inline Instant instantOf(const nlohmann::json& object, const char* member) {
+    return Instant{Duration{wholeOf(object, member)}};
+}
+
+inline TaskId taskOf(const nlohmann::json& object) {
+    return TaskId{textOf(object, "task")};
+}
+
+inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
+    // Text from people may hold broken UTF-8; it is replaced, never thrown on.
+    return {kind, object.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace)};
+}
+
+// journal/codec_pieces.cpp
+[[nodiscard]] BodyText writePieceFact(const PiecesLaid& o);
+[[nodiscard]] BodyText writePieceFact(const HandHeld& o);
+[[nodiscard]] BodyText writePieceFact(const GrateRead& o);
+[[nodiscard]] BodyText writePieceFact(const PieceRead& o);
+[[nodiscard]] BodyText writePieceFact(const PieceJudged& o);
+[[nodiscard]] BodyText writePieceFact(const PiecesPulled& o);
+[[nodiscard]] BodyText writePieceFact(const PiecesMoved& o);
+[[nodiscard]] BodyText writePieceFact(const CoalAdded& o);
+/// Nothing when the kind is none of these or the body does not read.
+[[nodiscard]] std::optional<Body> readPieceFact(std::string_view kind, std::string_view text);
+
+}  // namespace cinder::journal
