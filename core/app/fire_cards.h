@@ -77,6 +77,7 @@ struct MissingFacts {
     bool start = false;      ///< start temperature of the meat
     bool thickness = false;  ///< thickness classes of the dish
     bool notMeat = false;    ///< no forecast for this kind of food
+    [[nodiscard]] bool any() const { return fire || start || thickness || notMeat; }
     friend bool operator==(const MissingFacts&, const MissingFacts&) = default;
 };
 

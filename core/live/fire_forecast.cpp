@@ -72,7 +72,7 @@ BatchForecast reportOf(const Day& day, OnGrate batch) {
             piece.pull =
                 cook::Band<Instant>{at(estimate.low), at(estimate.usual), at(estimate.high)};
         }
-        made.pieces.push_back(std::move(piece));
+        made.pieces.push_back(piece);
     }
     made.batch = std::move(batch);
     return made;

@@ -23,7 +23,14 @@ TaskId anyTask() {
 Body anyBody(const std::vector<Operation>& before) {
     const TaskId task = anyTask();
     const Instant at = fromBell(std::chrono::minutes{below(120) - 120});
-    switch (below(10)) {
+    const auto pieces = [] {
+        std::vector<std::int32_t> some;
+        for (int i = below(3); i >= 0; --i)
+            some.push_back(below(5));
+        return some;
+    };
+    const ResourceId grate{"grate"};
+    switch (below(17)) {
         case 0:
             return TaskStarted{task, at};
         case 1:
@@ -40,6 +47,21 @@ Body anyBody(const std::vector<Operation>& before) {
             return AlarmAcknowledged{"turn:lamb/cook:1", at};
         case 7:
             return TemperatureRead{task, below(90'000), at};
+        case 8:
+            return PiecesLaid{task, below(20'000), {{30'000 + below(9), 1 + below(3)}}, at};
+        case 9:
+            return PieceRead{task, below(5), below(90'000), {}, at};
+        case 10:
+            return PieceJudged{task, below(5), below(2) == 0, at};
+        case 11:
+            return PiecesPulled{task, pieces(), 1 + below(2), at};
+        case 12:
+            return PiecesMoved{task, pieces(), below(2) == 0, at};
+        case 13:
+            return HandHeld{grate, below(15'000), at};
+        case 14:
+            return below(2) == 0 ? Body{GrateRead{grate, below(400'000), at}}
+                                 : Body{CoalAdded{grate, below(9000), at}};
         default:
             return Undone{before[static_cast<std::size_t>(below(int(before.size())))].id};
     }
