@@ -7,11 +7,10 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QGuiApplication>
-#include <QImage>
-#include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTimer>
 
+#include "album.h"
 #include "app/session.h"
 #include "awake/screen_inhibitor.h"
 #include "event/json.h"
@@ -71,27 +70,24 @@ int openEvent(app::Session& session, const Launch& launch) {
     return 0;
 }
 
-/// Grabs the window as a tablet lies and as a phone stands.
-bool takePictures(QQuickWindow& window, const QString& folder) {
-    struct Size {
-        const char* name;
-        int width;
-        int height;
-    };
-    bool isWritten = QDir().mkpath(folder);
-    for (const Size size : {Size{"tablet", 1280, 800}, Size{"phone", 412, 892}}) {
-        window.resize(size.width, size.height);
-        QCoreApplication::processEvents();
-        const QString file =
-            folder + QStringLiteral("/board-") + QLatin1String(size.name) + QStringLiteral(".png");
-        isWritten = window.grabWindow().save(file) && isWritten;
-    }
-    return isWritten;
+int makePictures(const Launch& launch) {
+    QFile file(launch.eventFile);
+    if (!file.open(QIODevice::ReadOnly))
+        return say(kNoFile, "--pictures wants an event to show: name it with --event");
+    const std::string document = file.read(event::kMostBytes + 1).toStdString();
+    if (const auto described = event::parse(document); !described)
+        return say(kBadEvent, launch.eventFile.toStdString() +
+                                  " is not a sound event; `bellman check` names its faults");
+    const int count = drawAlbum(document, demos(), launch.pictureFolder);
+    if (count < 0) return kNoFile;
+    std::cout << count << " pictures in " << launch.pictureFolder.toStdString() << "\n";
+    return 0;
 }
 
 }  // namespace
 
 int runApplication(const Launch& launch) {
+    if (!launch.pictureFolder.isEmpty()) return makePictures(launch);
     const QString folder = launch.storeFolder.isEmpty()
                                ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
                                : launch.storeFolder;
@@ -115,12 +111,6 @@ int runApplication(const Launch& launch) {
     if (!face.show()) return 1;
     // Looking for loudspeakers may take longer than the first board may.
     QTimer::singleShot(0, &sound, &AlarmPlayer::prepare);
-    if (!launch.pictureFolder.isEmpty()) {
-        QTimer::singleShot(500, face.window(), [&face, &launch] {
-            QCoreApplication::exit(takePictures(*face.window(), launch.pictureFolder) ? 0
-                                                                                      : kNoFile);
-        });
-    }
     return QGuiApplication::exec();
 }
 

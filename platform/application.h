@@ -16,7 +16,7 @@ struct Launch {
     QString storeFolder;
     /// Open the event as a rehearsal at this speed.
     std::optional<int> rehearsal;
-    /// Write a picture of the first board, tablet and phone, into this folder and leave.
+    /// Play the event without a screen, write pictures of its boards into this folder and leave.
     QString pictureFolder;
 };
 

@@ -23,7 +23,8 @@ Launch readLaunch(const QStringList& arguments) {
         QStringLiteral("Play the event 1 to 120 times as fast as life."), QStringLiteral("speed"));
     const QCommandLineOption pictures(
         QStringLiteral("pictures"),
-        QStringLiteral("Write pictures of the first board into this folder and leave."),
+        QStringLiteral(
+            "Play the event unseen, write pictures of its boards into this folder, leave."),
         QStringLiteral("folder"));
     parser.addOptions({event, store, rehearse, pictures});
     parser.process(arguments);

@@ -7,10 +7,6 @@
         <source>Call</source>
         <translation>Aviso</translation>
     </message>
-    <message>
-        <source>Heard</source>
-        <translation>Oído</translation>
-    </message>
 </context>
 <context>
     <name>BatchPlate</name>
@@ -26,8 +22,12 @@
         <translation>Mover la campana</translation>
     </message>
     <message>
-        <source>wall clock</source>
-        <translation>hora</translation>
+        <source>now %1</source>
+        <translation>ahora %1</translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation>Replanificar</translation>
     </message>
 </context>
 <context>
@@ -39,6 +39,17 @@
     <message>
         <source>Set-up and line</source>
         <translation>Montaje y línea</translation>
+    </message>
+</context>
+<context>
+    <name>CallPlate</name>
+    <message>
+        <source>since %1</source>
+        <translation>desde hace %1</translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation>Oído</translation>
     </message>
 </context>
 <context>
@@ -90,6 +101,10 @@
         <source>Open %1</source>
         <translation>Abrir %1</translation>
     </message>
+    <message>
+        <source>Rehearse</source>
+        <translation>Ensayar</translation>
+    </message>
 </context>
 <context>
     <name>FireBoard</name>
@@ -137,16 +152,28 @@
         <translation>¿Qué tablero?</translation>
     </message>
     <message>
-        <source>Lead: the bell and the crew</source>
-        <translation>Jefe: campana y equipo</translation>
+        <source>Lead</source>
+        <translation>Jefe</translation>
     </message>
     <message>
-        <source>Fire: grate, turns and rests</source>
-        <translation>Fuego: parrilla, vueltas y reposos</translation>
+        <source>The bell, the crew, the weakest link</source>
+        <translation>La campana, el equipo, el punto más débil</translation>
     </message>
     <message>
-        <source>Buffet: set-up and the line</source>
-        <translation>Bufé: montaje y línea</translation>
+        <source>Fire</source>
+        <translation>Fuego</translation>
+    </message>
+    <message>
+        <source>The grate, turns, pulls and rests</source>
+        <translation>La parrilla, vueltas, salidas y reposos</translation>
+    </message>
+    <message>
+        <source>Buffet</source>
+        <translation>Bufé</translation>
+    </message>
+    <message>
+        <source>Set-up to tick, and the line</source>
+        <translation>Montaje por marcar, y la línea</translation>
     </message>
 </context>
 <context>
@@ -164,8 +191,8 @@
         <translation>Equipo</translation>
     </message>
     <message>
-        <source>Plan again from now</source>
-        <translation>Replanificar desde ahora</translation>
+        <source>Coming up</source>
+        <translation>A continuación</translation>
     </message>
 </context>
 <context>
@@ -277,10 +304,6 @@
         <translation>12 horas</translation>
     </message>
     <message>
-        <source>Temperature</source>
-        <translation>Temperatura</translation>
-    </message>
-    <message>
         <source>Thumb</source>
         <translation>Pulgar</translation>
     </message>
@@ -312,6 +335,22 @@
         <source>All events</source>
         <translation>Todos los eventos</translation>
     </message>
+    <message>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Mayor</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Local fire and health codes and licensed practice decide.</source>
+        <translation>Deciden las normas locales de incendios y sanidad y la práctica autorizada.</translation>
+    </message>
 </context>
 <context>
     <name>SpeedSheet</name>
@@ -322,6 +361,10 @@
     <message>
         <source>A copy of the day on a clock of its own; calls ring as they will.</source>
         <translation>Una copia del día con su propio reloj; los avisos suenan igual.</translation>
+    </message>
+    <message>
+        <source>%1×</source>
+        <translation>%1×</translation>
     </message>
 </context>
 <context>
@@ -339,12 +382,12 @@
         <translation>En este aparato</translation>
     </message>
     <message>
-        <source>Demos: open, or rehearse at 60×</source>
-        <translation>Demos: abrir, o ensayar a 60×</translation>
-    </message>
-    <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>Demo events</source>
+        <translation>Eventos de demostración</translation>
     </message>
 </context>
 <context>

@@ -22,6 +22,7 @@ Item {
     required property string finishText
     required property double progress
     required property int index
+    property bool isNarrow: false
     signal turn()
     signal pull()
 
@@ -52,7 +53,8 @@ Item {
                 text: root.title
                 size: Type.lead
                 isStrong: true
-                maximumLineCount: 1
+                maximumLineCount: 2
+                lineHeight: 0.95
             }
         }
         Item {
@@ -71,7 +73,7 @@ Item {
                 anchors.right: parent.right
                 anchors.verticalCenter: big.verticalCenter
 
-                Label { width: parent.width; text: root.awaited; isStrong: true; maximumLineCount: 1 }
+                Label { width: parent.width; text: root.awaited; isStrong: true; maximumLineCount: 1; fontSizeMode: Text.HorizontalFit; minimumPixelSize: Type.small }
                 Label {
                     width: parent.width
                     text: qsTr("ends %1").arg(root.finishText)
@@ -96,6 +98,7 @@ Item {
             width: (words.width - Space.apart) * 0.6
             height: Space.hurried
             tone: "ember"
+            isStacked: root.isNarrow
             glyph: Icons.turn
             size: Type.title
             text: root.turnText
@@ -106,6 +109,7 @@ Item {
             width: root.canTurn ? (words.width - Space.apart) * 0.4 : words.width
             height: Space.hurried
             tone: root.canTurn ? "plain" : "ember"
+            isStacked: root.isNarrow && root.canTurn
             glyph: Icons.pull
             size: Type.title
             text: root.finishVerb

@@ -32,12 +32,21 @@ Column {
             Accessible.ignored: true
         }
     }
-    Label {
+    Flow {
         width: root.width
-        text: root.day.line.bellCaption + " · " + root.day.line.serveClock
-            + (root.day.line.promised !== "" ? " · " + root.day.line.promised : "")
-        size: Type.lead
-        color: Theme.ash
+        spacing: Space.wide
+
+        Label {
+            text: root.day.line.bellCaption + " · " + root.day.line.serveClock
+                + (root.day.line.promised !== "" ? " · " + root.day.line.promised : "")
+            size: Type.lead
+            color: Theme.ash
+        }
+        Figure {
+            text: qsTr("now %1").arg(root.day.wallClock)
+            size: Type.lead
+            lineHeight: size * 1.2
+        }
     }
     Item {
         width: root.width
@@ -66,21 +75,30 @@ Column {
             maximumLineCount: 2
         }
     }
-    Flow {
+    Row {
+        id: touches
         width: root.width
         spacing: Space.gap
+        readonly property real share: (width - spacing) / 2
 
         PressPlate {
-            id: move
-            glyph: Icons.bell
+            objectName: "moveBell"
+            width: root.isNarrow ? touches.share : implicitWidth
+            size: root.isNarrow ? Type.body : Type.lead
+            glyph: root.isNarrow ? "" : Icons.bell
             text: qsTr("Move the bell")
             enabled: !root.day.line.isReadOnly
             onClicked: root.moveBell()
         }
-        Column {
-
-            Label { text: qsTr("wall clock"); size: Type.small; color: Theme.ash }
-            Figure { text: root.day.wallClock; size: Type.lead }
+        PressPlate {
+            objectName: "replan"
+            width: root.isNarrow ? touches.share : implicitWidth
+            size: root.isNarrow ? Type.body : Type.lead
+            visible: !root.day.line.isReadOnly
+            tone: root.day.line.isLate ? "ember" : "plain"
+            glyph: root.isNarrow ? "" : Icons.sheet
+            text: qsTr("Plan again")
+            onClicked: root.day.replan()
         }
     }
 }

@@ -1,28 +1,55 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
 import Cinderbell.Models
 
 /// For who builds the line: station by station, lines to tick, the next thing first.
-ListView {
+Item {
     id: root
 
     required property Day day
     property bool isNarrow: false
 
-    model: root.day.buffet
-    spacing: Space.small
-    clip: true
-    cacheBuffer: Space.hurried * 8
-    bottomMargin: Space.margin
-    Accessible.role: Accessible.List
+    Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Buffet")
-    header: Item {
-        width: root.width
-        height: head.height + 2 * Space.small
+
+    ListView {
+        anchors.top: head.bottom
+        anchors.bottom: parent.bottom
+        width: parent.width
+        topMargin: Space.small
+        bottomMargin: Space.margin
+        model: root.day.buffet
+        spacing: Space.small
+        cacheBuffer: Space.hurried * 8
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Set-up and line")
+
+        delegate: TaskPlate {
+            id: plate
+            x: Space.margin
+            width: root.width - 2 * Space.margin
+            columns: root.isNarrow ? 1 : 3
+            showsHeading: true
+            showsLines: true
+            showsSkip: true
+            onStart: root.day.start(plate.key)
+            onFinish: root.day.finish(plate.key)
+            onSkip: root.day.skip(plate.key)
+            onTick: line => root.day.tick(plate.key, line)
+        }
+    }
+    // Over the list and opaque: the software renderer does not clip drawn shapes to its edge.
+    Rectangle {
+        id: head
+        width: parent.width
+        height: words.height + 2 * Space.small
+        color: Theme.ground
 
         Column {
-            id: head
+            id: words
             x: Space.margin
             y: Space.small
             width: parent.width - 2 * Space.margin
@@ -30,32 +57,5 @@ ListView {
             Heading { width: parent.width; text: qsTr("Set-up and line"); note: root.day.line.buffetProgress }
             Cord { width: parent.width; progress: root.day.line.buffetDone; burning: Theme.water }
         }
-    }
-    section.property: "section"
-    section.delegate: Item {
-        id: station
-        required property string section
-        width: root.width
-        height: Space.touch * 0.6
-
-        Label {
-            x: Space.margin
-            anchors.bottom: parent.bottom
-            anchors.bottomMargin: Space.small
-            text: station.section
-            size: Type.lead
-            isStrong: true
-        }
-    }
-    delegate: TaskPlate {
-        x: Space.margin
-        width: root.width - 2 * Space.margin
-        columns: root.isNarrow ? 1 : 3
-        showsLines: true
-        showsSkip: !root.isNarrow
-        onStart: root.day.start(key)
-        onFinish: root.day.finish(key)
-        onSkip: root.day.skip(key)
-        onTick: line => root.day.tick(key, line)
     }
 }

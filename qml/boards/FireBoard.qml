@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -36,9 +38,11 @@ Flickable {
             model: root.day.grate
 
             BatchPlate {
+                id: batch
+                isNarrow: root.isNarrow
                 width: grate.width
-                onTurn: root.day.turn(key)
-                onPull: root.day.finish(key)
+                onTurn: root.day.turn(batch.key)
+                onPull: root.day.finish(batch.key)
             }
         }
         Remark {
@@ -53,6 +57,7 @@ Flickable {
             day: root.day
             showsCaution: true
         }
+        TaskColumn { width: parent.width; heading: qsTr("Next at the fire"); tasks: root.day.nextAtFire; day: root.day }
         Remark { width: parent.width; text: root.day.line.deference; glyph: Icons.flame }
     }
     Column {
@@ -64,7 +69,6 @@ Flickable {
 
         TaskColumn { width: parent.width; heading: qsTr("Resting"); tasks: root.day.rests; day: root.day }
         TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; showsLines: true }
-        TaskColumn { width: parent.width; heading: qsTr("Next at the fire"); tasks: root.day.nextAtFire; day: root.day }
         NoticeColumn { width: parent.width; day: root.day }
     }
 }

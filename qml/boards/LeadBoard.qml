@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -52,6 +54,7 @@ Flickable {
                 x: Space.margin
                 y: Space.gap
                 width: parent.width - 2 * Space.margin
+                spacing: Space.tight
 
                 Label { width: parent.width; text: root.day.line.weakest; size: Type.lead; isStrong: true }
                 Label { width: parent.width; text: root.day.line.weakestLatest; color: Theme.ash }
@@ -62,11 +65,14 @@ Flickable {
             model: root.day.people
             PersonPlate { width: crew.width }
         }
-        PressPlate {
-            visible: root.day.line.isLate && !root.day.line.isReadOnly
-            glyph: Icons.sheet
-            text: qsTr("Plan again from now")
-            onClicked: root.day.replan()
+        Heading { width: parent.width; visible: root.day.ahead.count > 0; text: qsTr("Coming up") }
+        Column {
+            width: parent.width
+
+            Repeater {
+                model: root.day.ahead
+                TaskLine { width: crew.width }
+            }
         }
         NoticeColumn { width: parent.width; day: root.day }
     }

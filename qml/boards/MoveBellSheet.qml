@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -12,6 +14,7 @@ Sheet {
 
     Label { width: parent.width; text: root.day.line.ready + " · " + root.day.line.spare; size: Type.lead }
     Grid {
+        id: steps
         width: parent.width
         columns: 2
         spacing: Space.gap
@@ -20,13 +23,14 @@ Sheet {
             model: [-5, 5, -15, 15]
 
             PressPlate {
+                id: step
                 required property int modelData
-                width: (parent.width - Space.gap) / 2
+                width: (steps.width - Space.gap) / 2
                 height: Space.hurried
-                glyph: modelData < 0 ? Icons.minus : Icons.plus
-                size: Type.title
-                text: modelData < 0 ? qsTr("%1 min earlier").arg(-modelData) : qsTr("%1 min later").arg(modelData)
-                onClicked: root.day.moveServe(modelData)
+                glyph: step.modelData < 0 ? Icons.minus : Icons.plus
+                isStacked: root.width < root.height
+                text: step.modelData < 0 ? qsTr("%1 min earlier").arg(-step.modelData) : qsTr("%1 min later").arg(step.modelData)
+                onClicked: root.day.moveServe(step.modelData)
             }
         }
     }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -14,10 +16,11 @@ Column {
         model: root.day.notices
 
         Remark {
+            id: notice
             required property string icon
             required text
             width: root.width
-            glyph: icon === "mute" ? Icons.mute : icon === "clock" ? Icons.clock : Icons.caution
+            glyph: notice.icon === "mute" ? Icons.mute : notice.icon === "clock" ? Icons.clock : Icons.caution
         }
     }
 }

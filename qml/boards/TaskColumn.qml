@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -22,12 +24,13 @@ Column {
         model: root.tasks
 
         TaskPlate {
+            id: plate
             width: root.width
             showsCaution: root.showsCaution
             showsLines: root.showsLines
-            onStart: root.day.start(key)
-            onFinish: root.day.finish(key)
-            onTick: line => root.day.tick(key, line)
+            onStart: root.day.start(plate.key)
+            onFinish: root.day.finish(plate.key)
+            onTick: line => root.day.tick(plate.key, line)
         }
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -16,16 +18,17 @@ Item {
     required property string awaited
     required property string countdown
     required property string startText
-    required property string people
     required property bool canStart
     required property bool canFinish
     required property bool canSkip
     required property string startVerb
     required property string finishVerb
-    required property string progressText
+    required property string detail
     required property string caution
+    required property string heading
     required property RowList lines
     required property int index
+    property bool showsHeading: false
     property bool showsLines: false
     property bool showsSkip: false
     property bool showsCaution: false
@@ -34,14 +37,28 @@ Item {
     signal finish()
     signal skip()
     signal tick(int line)
+    /// The room the heading takes above the plate.
+    readonly property real above: part.visible ? part.height + Space.small : 0
     readonly property bool isOpen: root.mark !== "done" && root.mark !== "skipped"
 
-    implicitHeight: all.height + 2 * Space.gap
+    implicitHeight: root.above + all.height + 2 * Space.gap
     Accessible.role: Accessible.ListItem
     Accessible.name: root.title + ", " + root.state + ", " + root.countdown + " " + root.awaited
 
+    Label {
+        id: part
+        visible: root.showsHeading && root.heading !== ""
+        topPadding: root.index > 0 ? Space.margin : 0
+        width: parent.width
+        text: root.heading
+        size: Type.lead
+        isStrong: true
+        maximumLineCount: 1
+        Accessible.role: Accessible.Heading
+    }
     Plate {
         anchors.fill: parent
+        anchors.topMargin: root.above
         isNotched: root.mark === "running"
         edgeWidth: root.isOpen ? Space.line : Space.hair
         edge: root.isDue ? Theme.ember : root.isOpen ? Theme.edge : Theme.hairline
@@ -50,7 +67,7 @@ Item {
     Column {
         id: all
         x: Space.margin
-        y: Space.gap
+        y: root.above + Space.gap
         width: parent.width - 2 * Space.margin
         spacing: Space.gap
 
@@ -61,6 +78,7 @@ Item {
             StateMark { id: shape; mark: root.mark; isLate: root.isLate; y: Space.tight / 2 }
             Column {
                 id: words
+                spacing: Space.tight
                 anchors.left: shape.right
                 anchors.leftMargin: Space.gap
                 anchors.right: touches.left
@@ -71,7 +89,7 @@ Item {
                     text: root.title
                     isStrong: root.isOpen
                     color: root.isOpen ? Theme.ink : Theme.ash
-                    maximumLineCount: 2
+                    maximumLineCount: 4
                 }
                 Label {
                     width: parent.width
@@ -83,8 +101,8 @@ Item {
                 }
                 Label {
                     width: parent.width
-                    visible: root.progressText !== "" || root.people !== ""
-                    text: root.people + (root.progressText !== "" ? " · " + root.progressText : "")
+                    visible: root.detail !== ""
+                    text: root.detail
                     size: Type.small
                     color: Theme.ash
                     maximumLineCount: 1
@@ -98,7 +116,7 @@ Item {
                 spacing: Space.apart
 
                 HoldPlate {
-                    visible: root.showsSkip && root.canSkip
+                    visible: root.showsSkip && root.canSkip && root.columns > 1
                     text: qsTr("Hold: leave out")
                     onHeld: root.skip()
                 }
@@ -114,7 +132,8 @@ Item {
         Remark { width: parent.width; text: root.showsCaution ? root.caution : "" }
         Grid {
             width: parent.width
-            visible: root.showsLines && root.isOpen && root.lines.count > 0
+            // What cannot begin yet is one line; its list would only bury what can.
+            visible: root.showsLines && (root.canStart || root.canFinish) && root.lines.count > 0
             columns: root.columns
             spacing: Space.small
 
@@ -122,13 +141,21 @@ Item {
                 model: root.showsLines ? root.lines : null
 
                 TickTile {
+                    id: tile
                     required property int line
                     required text
                     required isTicked
                     width: (all.width - Space.small * (root.columns - 1)) / root.columns
-                    onClicked: root.tick(line)
+                    onClicked: root.tick(tile.line)
                 }
             }
+        }
+        // On a narrow board it stands far from the touches of the hurry.
+        HoldPlate {
+            width: parent.width
+            visible: root.showsSkip && root.canSkip && root.columns === 1 && root.isOpen
+            text: qsTr("Hold: leave out")
+            onHeld: root.skip()
         }
     }
 }

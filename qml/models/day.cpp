@@ -68,6 +68,7 @@ void Day::showLists() {
     between_.show(maker_.between(day, 3));
     buffet_.show(maker_.buffet(day));
     all_.show(maker_.all(day));
+    ahead_.show(maker_.ahead(day, 8));
     people_.show(maker_.people(day));
     ringing_.show(maker_.ringing(day));
     notices_.show(noticeRows());
@@ -123,6 +124,13 @@ Headline Day::headline() const {
     h.buffetDone = buffet_.count() > 0 ? static_cast<double>(done) / buffet_.count() : 0;
     if (day.undo && day.undo->until > day.now) h.undo = words_.undone(*day.undo, day);
     h.deference = deference();
+    for (const auto& call : ringing_.rows()) {
+        if (h.callBoard.isEmpty()) {
+            h.callBoard = call.board;
+            h.callText = call.call + QStringLiteral(": ") + call.title;
+        }
+        h.isCallMine = h.isCallMine || (!person_.isEmpty() && call.people.contains(person_));
+    }
     return h;
 }
 

@@ -15,6 +15,7 @@ namespace cinder::face {
 /// The few lines that stand alone on a board. Compared whole, so that nothing is told twice.
 struct Headline {
     Q_GADGET
+    QML_VALUE_TYPE(headline)
     Q_PROPERTY(QString name MEMBER name)
     Q_PROPERTY(QString bellLarge MEMBER bellLarge)
     Q_PROPERTY(QString bellCaption MEMBER bellCaption)
@@ -31,6 +32,10 @@ struct Headline {
     Q_PROPERTY(QString buffetProgress MEMBER buffetProgress)
     Q_PROPERTY(QString undo MEMBER undo)
     Q_PROPERTY(QString deference MEMBER deference)
+    /// The board a call comes from, empty while nothing rings; and whether it is for the holder.
+    Q_PROPERTY(QString callBoard MEMBER callBoard)
+    Q_PROPERTY(QString callText MEMBER callText)
+    Q_PROPERTY(bool isCallMine MEMBER isCallMine)
     Q_PROPERTY(bool isPastBell MEMBER isPastBell)
     Q_PROPERTY(bool isLate MEMBER isLate)
     Q_PROPERTY(bool isRehearsal MEMBER isRehearsal)
@@ -41,6 +46,8 @@ struct Headline {
   public:
     QString name, bellLarge, bellCaption, serveClock, promised, fromBell, ready, spare, readyMark;
     QString weakest, weakestSlack, weakestLatest, rehearsal, buffetProgress, undo, deference;
+    QString callBoard, callText;
+    bool isCallMine = false;
     bool isPastBell = false, isLate = false, isRehearsal = false, isReadOnly = false;
     int speed = 1;
     double buffetDone = 0;
@@ -70,6 +77,8 @@ class Day : public QObject {
     Q_PROPERTY(cinder::face::RowList* between READ between CONSTANT)
     Q_PROPERTY(cinder::face::RowList* buffet READ buffet CONSTANT)
     Q_PROPERTY(cinder::face::RowList* all READ all CONSTANT)
+    /// What begins next, whoever does it.
+    Q_PROPERTY(cinder::face::RowList* ahead READ ahead CONSTANT)
     Q_PROPERTY(cinder::face::RowList* people READ people CONSTANT)
     Q_PROPERTY(cinder::face::RowList* ringing READ ringing CONSTANT)
     Q_PROPERTY(cinder::face::RowList* notices READ notices CONSTANT)
@@ -105,6 +114,7 @@ class Day : public QObject {
     [[nodiscard]] RowList* between() { return &between_; }
     [[nodiscard]] RowList* buffet() { return &buffet_; }
     [[nodiscard]] RowList* all() { return &all_; }
+    [[nodiscard]] RowList* ahead() { return &ahead_; }
     [[nodiscard]] RowList* people() { return &people_; }
     [[nodiscard]] RowList* ringing() { return &ringing_; }
     [[nodiscard]] RowList* notices() { return &notices_; }
@@ -152,7 +162,7 @@ class Day : public QObject {
     bool isMute_ = false;
     Wick wick_;
     RunSheet runSheet_;
-    ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_;
+    ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_, ahead_;
     ListOf<PersonRow> people_;
     ListOf<AlarmRow> ringing_;
     ListOf<NoticeRow> notices_;

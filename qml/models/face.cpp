@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
+#include <QQuickItem>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QSurfaceFormat>
@@ -125,6 +126,24 @@ bool Face::show() {
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();
+}
+
+QImage Face::draw(const View& view) {
+    auto* shown = window();
+    if (shown == nullptr) return {};
+    Ruler::instance().pretend(view.pixelsPerInch);
+    parts_->settings.setTheme(view.theme);
+    parts_->settings.setLanguage(view.language);
+    shown->resize(view.size);
+    QObject* frame = shown->contentItem()->childItems().value(0);
+    const bool isSheet =
+        view.place == QLatin1String("bell") || view.place == QLatin1String("speed");
+    frame->setProperty("place", isSheet ? QStringLiteral("lead") : view.place);
+    frame->setProperty("sheet", isSheet ? view.place : QString());
+    // Twice: what is laid out by the first round may lay out something else.
+    QCoreApplication::processEvents();
+    QCoreApplication::processEvents();
+    return shown->grabWindow();
 }
 
 QQmlApplicationEngine& Face::engine() {

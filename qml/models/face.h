@@ -7,6 +7,8 @@
 #include <memory>
 #include <vector>
 
+#include <QImage>
+#include <QSize>
 #include <QString>
 
 #include "base/clock.h"
@@ -39,6 +41,16 @@ struct Places {
     QString settingsFile;
 };
 
+/// One picture of the window: which place, on what screen, in which light and language.
+struct View {
+    /// "start", "holder", a board or page, or a sheet over the lead board: "bell", "speed".
+    QString place;
+    QSize size;
+    double pixelsPerInch = 0;
+    QString theme;
+    QString language;
+};
+
 class Face {
   public:
     /// Call once, after the QGuiApplication is made; `prepareApplication` before it.
@@ -54,6 +66,9 @@ class Face {
 
     /// Loads the window. False when the QML could not be loaded; the reason is on the log.
     [[nodiscard]] bool show();
+
+    /// Turns the window to `view` and grabs it; null when there is no window.
+    [[nodiscard]] QImage draw(const View& view);
 
     /// For the picture and touch tests.
     void beatNow();

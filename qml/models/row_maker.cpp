@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "cautions.h"
 
@@ -18,6 +19,10 @@ bool isOneOf(TaskKind kind, std::initializer_list<TaskKind> kinds) {
 }
 bool isOnHeat(const TaskCard& card) {
     return isOneOf(card.kind, {TaskKind::Cook, TaskKind::Warm});
+}
+bool isAtFire(TaskKind kind) {
+    return isOneOf(
+        kind, {TaskKind::Fire, TaskKind::Cook, TaskKind::Warm, TaskKind::Rest, TaskKind::Slice});
 }
 bool isGoing(const TaskCard& card) {
     return card.state == TaskState::Running || card.state == TaskState::Over;
@@ -147,7 +152,6 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.startVerb = Words::startVerb(card.kind);
     row.finishVerb = Words::finishVerb(card.kind);
     row.caution = cautionFor(card.kind);
-    row.section = row.station;
 
     auto& lines = lines_[card.id];
     if (!lines) lines = std::make_shared<ListOf<LineRow>>();
@@ -159,7 +163,10 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
         next.push_back({QString::number(number), number, words_.name(line.text), line.isTicked});
         ticked += line.isTicked ? 1 : 0;
     }
-    if (!next.empty()) row.progressText = RowMaker::tr("%1 of %2").arg(ticked).arg(next.size());
+    QStringList detail;
+    if (!row.people.isEmpty()) detail << row.people;
+    if (!next.empty()) detail << RowMaker::tr("%1 of %2").arg(ticked).arg(next.size());
+    row.detail = detail.join(QStringLiteral(" · "));
     lines->show(std::move(next));
     row.lines = lines;
     return row;
@@ -189,8 +196,17 @@ std::vector<TaskRow> RowMaker::onGrate(const app::Snapshot& day) {
 }
 
 std::vector<TaskRow> RowMaker::coals(const app::Snapshot& day) {
-    return rowsOf(
+    auto rows = rowsOf(
         pick(day, [](const TaskCard& c) { return c.kind == TaskKind::Fire && isOpen(c); }), day);
+    // Said once; a caution on every plate is read on none.
+    QString said;
+    for (auto& row : rows) {
+        if (row.caution == said)
+            row.caution.clear();
+        else
+            said = row.caution;
+    }
+    return rows;
 }
 
 std::vector<TaskRow> RowMaker::rests(const app::Snapshot& day) {
@@ -214,7 +230,7 @@ std::vector<TaskRow> RowMaker::between(const app::Snapshot& day, std::size_t mos
     const auto until = nextAtGrate(day);
     std::vector<TaskRow> rows;
     for (const auto* card : pick(day, [](const TaskCard& c) {
-             return isOneOf(c.kind, {TaskKind::SetUp, TaskKind::Prep}) &&
+             return isOneOf(c.kind, {TaskKind::SetUp, TaskKind::Prep, TaskKind::Check}) &&
                     (c.state == TaskState::Ready || c.state == TaskState::Running);
          })) {
         const bool comesInPieces = !card->checklist.empty();
@@ -226,22 +242,42 @@ std::vector<TaskRow> RowMaker::between(const app::Snapshot& day, std::size_t mos
 
 std::vector<TaskRow> RowMaker::buffet(const app::Snapshot& day) {
     auto cards = pick(day, [](const TaskCard& c) {
-        return isOneOf(c.kind, {TaskKind::SetUp, TaskKind::Prep, TaskKind::Load, TaskKind::Hold,
-                                TaskKind::Finish, TaskKind::Serve, TaskKind::Strike});
+        return isOneOf(c.kind,
+                       {TaskKind::SetUp, TaskKind::Prep, TaskKind::Check, TaskKind::Load,
+                        TaskKind::Hold, TaskKind::Finish, TaskKind::Serve, TaskKind::Strike});
     });
-    std::map<StationId, std::size_t> place;
+    // The station where work begins first stands first; what is over stands last of all.
+    std::map<StationId, Instant> first;
     for (const auto* card : cards)
-        place.try_emplace(card->station, place.size());
+        if (isOpen(*card)) {
+            const auto at = first.try_emplace(card->station, card->start).first;
+            at->second = std::min(at->second, card->start);
+        }
     std::stable_sort(cards.begin(), cards.end(), [&](const TaskCard* a, const TaskCard* b) {
-        return std::pair(!isOpen(*a), place[a->station]) <
-               std::pair(!isOpen(*b), place[b->station]);
+        const auto rank = [&](const TaskCard* c) {
+            return isOpen(*c) ? std::tuple(false, first[c->station], c->station, c->start)
+                              : std::tuple(true, Instant{}, StationId{},
+                                           Instant{} - (c->finish - Instant{}));
+        };
+        return rank(a) < rank(b);
     });
     std::vector<TaskRow> rows;
+    QString above;
     for (const auto* card : cards) {
         rows.push_back(task(*card, day));
-        if (!isOpen(*card)) rows.back().section = RowMaker::tr("Finished");
+        const QString part = isOpen(*card) ? rows.back().station : RowMaker::tr("Finished");
+        if (part != above) rows.back().heading = part;
+        above = part;
     }
     return rows;
+}
+
+std::vector<TaskRow> RowMaker::ahead(const app::Snapshot& day, std::size_t most) {
+    auto cards = pick(day, isToCome);
+    std::stable_sort(cards.begin(), cards.end(),
+                     [](const TaskCard* a, const TaskCard* b) { return a->start < b->start; });
+    cards.resize(std::min(cards.size(), most));
+    return rowsOf(cards, day);
 }
 
 std::vector<TaskRow> RowMaker::all(const app::Snapshot& day) {
@@ -283,6 +319,9 @@ std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
         row.call = Words::call(timer.kind);
         row.title = words_.title(*card);
         row.overdue = Words::countdown(day.now - timer.due);
+        row.board = isAtFire(card->kind) ? QStringLiteral("fire") : QStringLiteral("buffet");
+        for (const auto& person : card->people)
+            row.people << toText(person.text());
         switch (timer.kind) {
             case live::TimerKind::Turn:
                 row.icon = QStringLiteral("turn");

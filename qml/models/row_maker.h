@@ -28,6 +28,8 @@ class RowMaker {
     [[nodiscard]] std::vector<TaskRow> between(const app::Snapshot& day, std::size_t most);
     /// Everything for the buffet, station by station, finished work last within its station.
     [[nodiscard]] std::vector<TaskRow> buffet(const app::Snapshot& day);
+    /// The first `most` that have not begun, by when they do.
+    [[nodiscard]] std::vector<TaskRow> ahead(const app::Snapshot& day, std::size_t most);
     [[nodiscard]] std::vector<TaskRow> all(const app::Snapshot& day);
     [[nodiscard]] std::vector<PersonRow> people(const app::Snapshot& day) const;
     [[nodiscard]] std::vector<AlarmRow> ringing(const app::Snapshot& day) const;

@@ -55,8 +55,8 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, startVerb),
         CINDER_ROLE(TaskRow, finishVerb),
         CINDER_ROLE(TaskRow, caution),
-        CINDER_ROLE(TaskRow, progressText),
-        CINDER_ROLE(TaskRow, section),
+        CINDER_ROLE(TaskRow, detail),
+        CINDER_ROLE(TaskRow, heading),
         Role<TaskRow>{"lines", [](const TaskRow& r) { return list(r.lines); }}};
     return all;
 }

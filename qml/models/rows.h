@@ -5,6 +5,7 @@
 #include <memory>
 
 #include <QString>
+#include <QStringList>
 
 #include "row_list.h"
 
@@ -52,8 +53,8 @@ struct TaskRow {
     QString startVerb;
     QString finishVerb;
     QString caution;
-    QString progressText;  ///< "3 of 7" lines ticked
-    QString section;       ///< heading it stands under
+    QString detail;   ///< who, and how many lines are ticked: "Inés · 3 of 7"
+    QString heading;  ///< over the first row of a part of the list; empty on the others
     std::shared_ptr<ListOf<LineRow>> lines;
     static const std::vector<Role<TaskRow>>& roles();
     friend bool operator==(const TaskRow&, const TaskRow&) = default;
@@ -82,6 +83,8 @@ struct AlarmRow {
     QString overdue;  ///< since when, "0:12"
     QString actVerb;  ///< the deed it calls for, "Turned"; empty when only hearing it helps
     QString act;      ///< "turn", "finish", "start"
+    QString board;    ///< where its task is worked: "fire" or "buffet"
+    QStringList people;
     static const std::vector<Role<AlarmRow>>& roles();
     friend bool operator==(const AlarmRow&, const AlarmRow&) = default;
 };

@@ -99,6 +99,14 @@ void RunSheet::show(const app::Snapshot& day, const Words& words) {
         showLane(stations, byStation_, toText(day.stations[s].text()),
                  words.name(day.stationNames[s]), std::move(blocks));
     }
+    const auto count = [](const std::vector<LaneRow>& lanes) {
+        int levels = 0;
+        for (const auto& lane : lanes)
+            levels += lane.levels;
+        return levels;
+    };
+    const int personLevels = count(people);
+    const int stationLevels = count(stations);
     byPerson_.show(std::move(people));
     byStation_.show(std::move(stations));
     showAxis(day, words, edge, end);
@@ -109,7 +117,10 @@ void RunSheet::show(const app::Snapshot& day, const Words& words) {
     }
     const double span = std::ceil(toMinutes(end - edge));
     const double bell = toMinutes(day.serve - edge);
-    if (span != span_ || bell != bell_) {
+    if (span != span_ || bell != bell_ || personLevels != personLevels_ ||
+        stationLevels != stationLevels_) {
+        personLevels_ = personLevels;
+        stationLevels_ = stationLevels;
         span_ = span;
         bell_ = bell;
         Q_EMIT changed();

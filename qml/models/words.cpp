@@ -57,6 +57,7 @@ QString Words::clockWithSeconds(Instant at) const {
 }
 
 QString Words::fromBell(Instant at) const {
+    if (at == bell_) return QStringLiteral("T");
     return toText(formatBellOffset(at - bell_)).replace(QLatin1Char('-'), QChar(0x2212));
 }
 

@@ -11,10 +11,12 @@ Item {
     required property string when
     required property bool isRehearsal
     property bool isDemo: false
+    property bool isNarrow: false
     signal open()
     signal rehearse()
 
-    implicitHeight: Math.max(Space.touch, words.height) + 2 * Space.small
+    implicitHeight: root.isNarrow ? words.height + touches.height + 3 * Space.gap
+                                  : Math.max(touches.height, words.height) + 2 * Space.gap
     Accessible.role: Accessible.ListItem
     Accessible.name: root.name
 
@@ -22,8 +24,9 @@ Item {
     Column {
         id: words
         x: Space.margin
-        anchors.verticalCenter: parent.verticalCenter
-        width: touches.x - 2 * Space.margin
+        y: root.isNarrow ? Space.gap : Math.round((root.height - height) / 2)
+        width: (root.isNarrow ? root.width : touches.x) - 2 * Space.margin
+        spacing: Space.tight
 
         Label { width: parent.width; text: root.name; size: Type.lead; isStrong: true; maximumLineCount: 2 }
         Label {
@@ -37,11 +40,11 @@ Item {
     Row {
         id: touches
         anchors.right: parent.right
-        anchors.rightMargin: Space.small
-        anchors.verticalCenter: parent.verticalCenter
-        spacing: Space.small
+        anchors.rightMargin: Space.gap
+        y: root.isNarrow ? root.height - height - Space.gap : Math.round((root.height - height) / 2)
+        spacing: Space.gap
 
-        PressPlate { visible: root.isDemo; glyph: Icons.play; text: "60×"; Accessible.name: qsTr("Rehearse %1").arg(root.name); onClicked: root.rehearse() }
-        PressPlate { tone: "ember"; text: qsTr("Open"); Accessible.name: qsTr("Open %1").arg(root.name); onClicked: root.open() }
+        PressPlate { objectName: "rehearseDemo"; visible: root.isDemo; glyph: Icons.play; text: qsTr("Rehearse"); Accessible.name: qsTr("Rehearse %1").arg(root.name); onClicked: root.rehearse() }
+        PressPlate { objectName: "openEvent"; tone: "ember"; text: qsTr("Open"); Accessible.name: qsTr("Open %1").arg(root.name); onClicked: root.open() }
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -8,6 +10,7 @@ Flickable {
     id: root
 
     required property Day day
+    property bool isNarrow: false
     signal choose(string board)
     contentHeight: all.height + 2 * Space.wide
     clip: true
@@ -20,6 +23,7 @@ Flickable {
         y: Space.wide
         width: root.width - 2 * x
         spacing: Space.gap
+        readonly property real share: root.isNarrow ? width : (width - 2 * Space.gap) / 3
 
         Label { width: parent.width; text: root.day.line.name; size: Type.title; isStrong: true }
         Heading { width: parent.width; text: qsTr("Who holds this device?") }
@@ -31,32 +35,25 @@ Flickable {
                 model: root.day.people
 
                 PressPlate {
+                    id: person
                     required property string key
                     required property string name
-                    tone: root.day.person === key ? "water" : "plain"
-                    glyph: root.day.person === key ? Icons.tick : Icons.lead
-                    text: name
-                    onClicked: root.day.person = key
+                    tone: root.day.person === person.key ? "water" : "plain"
+                    glyph: root.day.person === person.key ? Icons.tick : Icons.lead
+                    text: person.name
+                    onClicked: root.day.person = person.key
                 }
             }
         }
         Heading { width: parent.width; text: qsTr("Which board?") }
-        Repeater {
-            model: [
-                { board: "lead", glyph: Icons.lead, text: qsTr("Lead: the bell and the crew") },
-                { board: "fire", glyph: Icons.flame, text: qsTr("Fire: grate, turns and rests") },
-                { board: "buffet", glyph: Icons.table, text: qsTr("Buffet: set-up and the line") }
-            ]
+        Grid {
+            width: parent.width
+            columns: root.isNarrow ? 1 : 3
+            spacing: Space.gap
 
-            PressPlate {
-                required property var modelData
-                width: all.width
-                height: Space.hurried
-                size: Type.title
-                glyph: modelData.glyph
-                text: modelData.text
-                onClicked: root.choose(modelData.board)
-            }
+            BoardPlate { width: all.share; isRow: root.isNarrow; glyph: Icons.lead; text: qsTr("Lead"); what: qsTr("The bell, the crew, the weakest link"); onClicked: root.choose("lead") }
+            BoardPlate { width: all.share; isRow: root.isNarrow; glyph: Icons.flame; text: qsTr("Fire"); what: qsTr("The grate, turns, pulls and rests"); onClicked: root.choose("fire") }
+            BoardPlate { width: all.share; isRow: root.isNarrow; glyph: Icons.table; text: qsTr("Buffet"); what: qsTr("Set-up to tick, and the line"); onClicked: root.choose("buffet") }
         }
     }
 }

@@ -18,10 +18,13 @@ Item {
     required property bool isMoved
     required property double length
     property real origin: 0
+    property real laneHeight: Space.lane
+    /// Where the visible part of the chart begins; the name stays inside it.
+    property real leftEdge: 0
     readonly property real across: root.length * Space.minute
     readonly property bool isOver: root.mark === "done" || root.mark === "skipped"
 
-    y: Space.small + root.level * (Space.lane + Space.tight)
+    y: Space.small + root.level * (root.laneHeight + Space.tight)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.name + ", " + root.times
 
@@ -29,7 +32,7 @@ Item {
         x: root.origin + root.plannedLeft * Space.minute
         visible: root.isMoved
         width: root.plannedWidth * Space.minute
-        height: Space.lane
+        height: root.laneHeight
         color: Theme.none
         border.width: Space.hair
         border.color: Theme.ash
@@ -37,7 +40,7 @@ Item {
     Rectangle {
         x: root.origin + root.begin * Space.minute
         width: Math.max(Space.line * 2, root.across - Space.hair)
-        height: Space.lane
+        height: root.laneHeight
         radius: Space.hair
         clip: true
         color: root.isOver ? Theme.ground : root.mark === "running" ? Theme.waterWash
@@ -47,14 +50,25 @@ Item {
              : root.mark === "running" ? Theme.water : root.isOver ? Theme.hairline : Theme.edge
 
         Label {
-            x: Space.small
-            width: parent.width - Space.small - Space.tight
-            anchors.verticalCenter: parent.verticalCenter
-            visible: width > Space.mark * 1.6
+            readonly property real edge: Math.max(0, Math.min(root.leftEdge - parent.x, parent.width - Space.touch))
+            readonly property real room: parent.width - edge - Space.small - Space.tight
+            /// A short stretch has its name written upwards.
+            readonly property bool isUpright: parent.width < Space.touch * 0.8
+
+            x: isUpright ? 0 : edge + Space.small
+            y: isUpright ? parent.height : 0
+            width: isUpright ? parent.height : room
+            height: isUpright ? parent.width : parent.height
+            rotation: isUpright ? -90 : 0
+            transformOrigin: Item.TopLeft
+            leftPadding: isUpright ? Space.small : 0
+            visible: height > Type.small
+            verticalAlignment: Text.AlignVCenter
             text: root.name
             size: Type.small
             lineHeight: 0.9
-            maximumLineCount: 2
+            wrapMode: Text.WordWrap
+            maximumLineCount: Math.max(1, Math.floor(height / (Type.small * 1.15)))
             color: root.isOver ? Theme.ash : Theme.ink
         }
     }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -10,14 +12,26 @@ Flickable {
 
     required property RunSheet sheet
     required property RowList lanes
+    /// How many rows of blocks all lanes have together.
+    required property int levels
     readonly property real names: Space.touch * 1.25
+    /// Rows as high as the page allows, within reason.
+    readonly property real laneHeight: Math.max(Space.lane, Math.min(Space.touch * 2.4,
+        (height - axis.height - Space.wide - root.lanes.count * Space.small) / Math.max(1, root.levels) - Space.tight))
 
     contentWidth: root.names + root.sheet.span * Space.minute + Space.wide
     contentHeight: rows.height + axis.height + Space.wide
     clip: true
     Accessible.role: Accessible.Chart
     Accessible.name: qsTr("Run sheet chart")
-    Component.onCompleted: contentX = Math.max(0, Math.min(root.sheet.now * Space.minute - width / 4, contentWidth - width))
+    // Opens at now; from then on it stays where a hand left it.
+    property bool isPlaced: false
+    onWidthChanged: {
+        if (root.isPlaced || root.width <= 0)
+            return
+        root.isPlaced = true
+        root.contentX = Math.max(0, Math.min(root.sheet.now * Space.minute - (root.width - root.names) / 8, root.contentWidth - root.width))
+    }
 
     Item {
         id: axis
@@ -51,25 +65,16 @@ Flickable {
 
             Item {
                 id: lane
-                required property string name
                 required property int levels
                 required property RowList blocks
                 width: root.contentWidth
-                height: lane.levels * (Space.lane + Space.tight) + Space.small
+                height: lane.levels * (root.laneHeight + Space.tight) + Space.small
 
                 Rectangle { width: parent.width; height: Space.hair; color: Theme.edge }
                 Repeater {
                     model: lane.blocks
 
-                    RunBlock { origin: root.names }
-                }
-                Rectangle {
-                    x: root.contentX
-                    width: root.names
-                    height: parent.height
-                    color: Theme.ground
-
-                    Label { y: Space.small; width: parent.width - Space.small; text: lane.name; size: Type.small; isStrong: true }
+                    RunBlock { origin: root.names; laneHeight: root.laneHeight; leftEdge: root.contentX + root.names }
                 }
             }
         }
@@ -81,7 +86,7 @@ Flickable {
         height: rows.height + Space.small
         color: Theme.ember
 
-        Label { anchors.bottom: parent.top; anchors.right: parent.left; text: qsTr("now"); size: Type.small; isStrong: true; color: Theme.ember; anchors.bottomMargin: -Space.small }
+        Label { anchors.top: parent.bottom; anchors.horizontalCenter: parent.horizontalCenter; text: qsTr("now"); size: Type.small; isStrong: true; color: Theme.ember }
     }
     Rectangle {
         x: root.names + root.sheet.bell * Space.minute
@@ -90,6 +95,32 @@ Flickable {
         height: rows.height + Space.small
         color: Theme.ink
 
-        Glyph { anchors.bottom: parent.top; anchors.horizontalCenter: parent.horizontalCenter; path: Icons.bell; size: Space.mark }
+        Glyph { anchors.top: parent.bottom; anchors.horizontalCenter: parent.horizontalCenter; path: Icons.bell; size: Space.mark }
+    }
+    // Names keep to the left edge while the hours slide under them.
+    Rectangle {
+        x: root.contentX
+        width: root.names
+        height: root.contentHeight
+        color: Theme.ground
+
+        Column {
+            y: axis.height
+
+            Repeater {
+                model: root.lanes
+
+                Item {
+                    id: owner
+                    required property string name
+                    required property int levels
+                    width: root.names
+                    height: owner.levels * (root.laneHeight + Space.tight) + Space.small
+
+                    Rectangle { width: parent.width; height: Space.hair; color: Theme.edge }
+                    Label { y: Space.small; width: parent.width - Space.small; text: owner.name; size: Type.small; isStrong: true }
+                }
+            }
+        }
     }
 }

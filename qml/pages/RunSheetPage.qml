@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -19,37 +21,44 @@ Item {
         y: Space.small
         width: Math.min(parent.width - 2 * Space.margin, Space.column * 1.4)
         name: qsTr("Run sheet")
+        isHeaded: false
         keys: ["person", "station", "list"]
         words: [qsTr("By person"), qsTr("By station"), qsTr("List")]
         chosen: root.shown
         onChoose: key => root.shown = key
     }
-    Loader {
+    Item {
         anchors.top: how.bottom
         anchors.topMargin: Space.gap
         anchors.bottom: parent.bottom
         anchors.left: parent.left
         anchors.leftMargin: Space.margin
         anchors.right: parent.right
-        sourceComponent: root.shown === "list" ? list : chart
-    }
-    Component {
-        id: chart
-        RunChart {
-            sheet: root.day.runSheet
-            lanes: root.shown === "person" ? root.day.runSheet.byPerson : root.day.runSheet.byStation
+
+        Repeater {
+            model: root.shown !== "list" ? 1 : 0
+
+            RunChart {
+                anchors.fill: parent
+                sheet: root.day.runSheet
+                lanes: root.shown === "person" ? root.day.runSheet.byPerson : root.day.runSheet.byStation
+                levels: root.shown === "person" ? root.day.runSheet.personLevels : root.day.runSheet.stationLevels
+            }
         }
-    }
-    Component {
-        id: list
-        ListView {
-            model: root.day.all
-            spacing: Space.small
-            clip: true
-            delegate: TaskPlate {
-                width: ListView.view.width - Space.margin
-                onStart: root.day.start(key)
-                onFinish: root.day.finish(key)
+        Repeater {
+            model: root.shown === "list" ? 1 : 0
+
+            ListView {
+                anchors.fill: parent
+                model: root.day.all
+                spacing: Space.small
+                clip: true
+                delegate: TaskPlate {
+                    id: plate
+                    width: ListView.view.width - Space.margin
+                    onStart: root.day.start(plate.key)
+                    onFinish: root.day.finish(plate.key)
+                }
             }
         }
     }

@@ -9,81 +9,84 @@ Flickable {
 
     required property Settings settings
     required property Day day
+    property bool isNarrow: false
     signal rehearse()
     signal leave()
-    contentHeight: all.height + 2 * Space.wide
+    contentHeight: all.y + all.height + Space.wide
     clip: true
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Settings")
 
-    Column {
+    Flow {
         id: all
-        x: Math.max(Space.margin, (root.width - Space.column * 1.5) / 2)
-        y: Space.margin
-        width: root.width - 2 * x
-        spacing: Space.small
+        x: Space.margin
+        y: Space.gap
+        width: root.width - 2 * Space.margin
+        spacing: Space.wide
+        readonly property real share: root.isNarrow ? width : Math.floor((width - Space.wide) / 2)
 
-        Heading { width: parent.width; text: qsTr("Light") }
         Choice {
-            width: parent.width
+            width: all.share
             name: qsTr("Light")
             keys: ["noon", "dusk", "clock"]
             words: [qsTr("Noon"), qsTr("Dusk"), qsTr("By the clock")]
             chosen: root.settings.theme
             onChoose: key => root.settings.theme = key
         }
-        Heading { width: parent.width; text: qsTr("Language") }
         Choice {
-            width: parent.width
+            width: all.share
             name: qsTr("Language")
             keys: ["en", "es"]
             words: ["English", "Español"]
             chosen: root.settings.language
             onChoose: key => root.settings.language = key
         }
-        Heading { width: parent.width; text: qsTr("Clock") }
         Choice {
-            width: parent.width
+            width: all.share
+            name: qsTr("Text size")
+            keys: ["1", "1.15", "1.3"]
+            words: [qsTr("Usual"), qsTr("Larger"), qsTr("Largest")]
+            chosen: String(root.settings.textScale)
+            onChoose: key => root.settings.textScale = Number(key)
+        }
+        Choice {
+            width: all.share
             name: qsTr("Clock")
             keys: ["24", "12"]
             words: [qsTr("24 hours"), qsTr("12 hours")]
             chosen: root.settings.isTwelveHour ? "12" : "24"
             onChoose: key => root.settings.isTwelveHour = key === "12"
         }
-        Heading { width: parent.width; text: qsTr("Temperature") }
         Choice {
-            width: parent.width
-            name: qsTr("Temperature")
-            keys: ["f", "c"]
-            words: ["°F", "°C"]
-            chosen: root.settings.isFahrenheit ? "f" : "c"
-            onChoose: key => root.settings.isFahrenheit = key === "f"
-        }
-        Heading { width: parent.width; text: qsTr("Thumb") }
-        Choice {
-            width: parent.width
+            width: all.share
             name: qsTr("Thumb")
             keys: ["left", "right"]
             words: [qsTr("Left hand"), qsTr("Right hand")]
             chosen: root.settings.isLeftHanded ? "left" : "right"
             onChoose: key => root.settings.isLeftHanded = key === "left"
         }
-        Heading { width: parent.width; text: qsTr("Movement") }
         Choice {
-            width: parent.width
+            width: all.share
             name: qsTr("Movement")
             keys: ["some", "none"]
             words: [qsTr("Usual"), qsTr("None")]
             chosen: root.settings.isCalm ? "none" : "some"
             onChoose: key => root.settings.isCalm = key === "none"
         }
-        Heading { width: parent.width; visible: root.day.isOpen; text: root.day.line.name }
-        Row {
+        Column {
             visible: root.day.isOpen
-            spacing: Space.gap
+            width: all.width
+            spacing: Space.tight
 
-            PressPlate { glyph: Icons.play; text: root.day.line.isRehearsal ? root.day.line.rehearsal : qsTr("Rehearse"); onClicked: root.rehearse() }
-            PressPlate { glyph: Icons.back; text: qsTr("All events"); onClicked: root.leave() }
+            Heading { width: parent.width; text: root.day.line.name }
+            Flow {
+                width: parent.width
+                spacing: Space.gap
+
+                PressPlate { objectName: "rehearse"; glyph: Icons.play; text: root.day.line.isRehearsal ? root.day.line.rehearsal : qsTr("Rehearse"); onClicked: root.rehearse() }
+                PressPlate { objectName: "allEvents"; glyph: Icons.back; text: qsTr("All events"); onClicked: root.leave() }
+            }
         }
+        Remark { width: all.width; text: qsTr("Local fire and health codes and licensed practice decide.") }
     }
 }

@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -8,6 +10,7 @@ Flickable {
     id: root
 
     required property Events events
+    property bool isNarrow: false
     contentHeight: all.height + 2 * Space.wide
     clip: true
     Accessible.role: Accessible.Pane
@@ -31,19 +34,23 @@ Flickable {
             model: root.events.known
 
             EventPlate {
+                id: known
                 width: all.width
-                onOpen: root.events.open(key)
+                isNarrow: root.isNarrow
+                onOpen: root.events.open(known.key)
             }
         }
-        Heading { width: parent.width; text: qsTr("Demos: open, or rehearse at 60×") }
+        Heading { width: parent.width; text: qsTr("Demo events") }
         Repeater {
             model: root.events.demos
 
             EventPlate {
+                id: demo
                 width: all.width
                 isDemo: true
-                onOpen: root.events.openDemo(key, 0)
-                onRehearse: root.events.openDemo(key, 60)
+                isNarrow: root.isNarrow
+                onOpen: root.events.openDemo(demo.key, 0)
+                onRehearse: root.events.openDemo(demo.key, 60)
             }
         }
         Remark {

@@ -8,14 +8,21 @@ T.AbstractButton {
 
     signal held()
 
-    implicitWidth: word.implicitWidth + 2 * Space.margin
+    readonly property TextMetrics extent: TextMetrics {
+        font.family: Type.strongFamily
+        font.weight: Type.strong
+        font.pixelSize: Type.body
+        text: root.text
+    }
+    property real filled: 0
+
+    implicitWidth: Math.ceil(root.extent.advanceWidth) + 2 + 2 * Space.margin
     implicitHeight: Space.touch
-    focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: root.text
     Accessible.onPressAction: root.held()
     Keys.onReturnPressed: root.held()
-    onPressedChanged: root.pressed ? filling.restart() : filling.stop()
+    onPressedChanged: root.pressed ? root.filling.restart() : root.filling.stop()
 
     background: Rectangle {
         color: Theme.plate
@@ -25,32 +32,33 @@ T.AbstractButton {
         clip: true
 
         Rectangle {
-            id: fill
-            width: 0
+            width: parent.width * root.filled
             height: parent.height
+            radius: Space.corner
             color: Theme.emberWash
-
-            NumberAnimation on width {
-                id: filling
-                running: false
-                from: 0
-                to: root.width
-                duration: Motion.hold
-                onFinished: {
-                    fill.width = 0
-                    root.held()
-                }
-                onStopped: fill.width = 0
-            }
+            border.width: Space.line
+            border.color: Theme.ember
+            visible: root.filled > 0
         }
     }
     contentItem: Label {
-        id: word
         text: root.text
         color: Theme.ash
         isStrong: true
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
+    }
+    readonly property NumberAnimation filling: NumberAnimation {
+        target: root
+        property: "filled"
+        from: 0
+        to: 1
+        duration: Motion.hold
+        onFinished: {
+            root.filled = 0
+            root.held()
+        }
+        onStopped: root.filled = 0
     }
 }

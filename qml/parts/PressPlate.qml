@@ -11,6 +11,13 @@ T.AbstractButton {
     property string glyph: ""
     property int size: Type.lead
     property bool isStacked: false
+    property bool isLeading: false
+    readonly property TextMetrics extent: TextMetrics {
+        font.family: Type.strongFamily
+        font.weight: Type.strong
+        font.pixelSize: root.size
+        text: root.text
+    }
     readonly property bool isFilled: root.tone === "ember" || root.tone === "water"
     readonly property color ground: root.tone === "ember" ? Theme.ember
         : root.tone === "water" ? Theme.water
@@ -18,14 +25,13 @@ T.AbstractButton {
     readonly property color ink: root.tone === "ember" ? Theme.emberInk
         : root.tone === "water" ? Theme.waterInk : Theme.ink
 
-    implicitWidth: Math.max(Space.touch, Math.ceil(measure.advanceWidth) + 2 + 2 * Space.margin
-                            + (drawing.visible && !root.isStacked ? Space.icon + Space.small : 0))
+    implicitWidth: Math.max(Space.touch, Math.ceil(root.extent.advanceWidth) + 2 + 2 * Space.margin
+                            + (root.glyph !== "" && !root.isStacked ? Space.icon * 1.25 + Space.gap : 0))
     implicitHeight: Space.touch
-    focusPolicy: Qt.StrongFocus
     scale: root.down ? 0.97 : 1
     Accessible.role: Accessible.Button
     Accessible.name: root.text
-    Accessible.onPressAction: root.click()
+    Accessible.onPressAction: root.clicked()
 
     background: Rectangle {
         color: root.ground
@@ -43,35 +49,14 @@ T.AbstractButton {
             border.color: Theme.water
         }
     }
-    contentItem: Item {
-        TextMetrics { id: measure; font: word.font; text: root.text }
-        Grid {
-            anchors.centerIn: parent
-            columns: root.isStacked ? 1 : 2
-            spacing: root.isStacked ? Space.tight : Space.small
-            horizontalItemAlignment: Grid.AlignHCenter
-            verticalItemAlignment: Grid.AlignVCenter
-
-            Glyph {
-                id: drawing
-                visible: root.glyph !== ""
-                path: root.glyph
-                color: root.ink
-            }
-            Label {
-                id: word
-                visible: root.text !== ""
-                width: Math.min(Math.ceil(measure.advanceWidth) + 2, root.width - 2 * Space.small
-                    - (drawing.visible && !root.isStacked ? Space.icon + Space.small : 0))
-                text: root.text
-                size: root.size
-                isStrong: true
-                maximumLineCount: 2
-                horizontalAlignment: Text.AlignHCenter
-                color: root.ink
-                Accessible.ignored: true
-            }
-        }
+    contentItem: PressFace {
+        text: root.text
+        glyph: root.glyph
+        ink: root.ink
+        size: root.size
+        extent: root.extent.advanceWidth
+        isStacked: root.isStacked
+        isLeading: root.isLeading
     }
     Behavior on scale { NumberAnimation { duration: Motion.quick } }
 }

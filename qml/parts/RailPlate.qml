@@ -11,11 +11,10 @@ T.AbstractButton {
 
     implicitWidth: Space.rail
     implicitHeight: Space.touch
-    focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab
     Accessible.name: root.text
     Accessible.selected: root.isOpen
-    Accessible.onPressAction: root.click()
+    Accessible.onPressAction: root.clicked()
 
     background: Rectangle {
         color: root.isOpen ? Theme.ink : root.down ? Theme.emberWash : Theme.none

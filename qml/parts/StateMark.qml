@@ -1,4 +1,3 @@
-import QtQuick
 import Cinderbell.Theme
 
 /// The state of a task as a shape, readable without colour:

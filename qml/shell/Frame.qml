@@ -1,3 +1,5 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -17,6 +19,10 @@ Item {
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
     readonly property bool isNarrow: root.width < root.height
+    /// A call fills the board where it is answered, and any board in the hands of who answers it.
+    readonly property bool isCalled: root.day.line.callBoard !== ""
+        && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
+    readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     readonly property bool hasRail: root.place !== "start" && root.place !== "holder"
 
     Connections {
@@ -51,64 +57,85 @@ Item {
         width: root.width - (root.hasRail && !root.isNarrow ? ways.width : 0)
         height: root.height - wick.height - (root.hasRail && root.isNarrow ? ways.height : 0)
 
-        Loader {
+        // One page at a time. (A Loader cannot make bound components in Qt 6.4; a Repeater can.)
+        Item {
             anchors.fill: parent
-            anchors.bottomMargin: undo.visible ? undo.height + Space.small : 0
-            sourceComponent: root.place === "start" ? start : root.place === "holder" ? holder
-                : root.place === "fire" ? fire : root.place === "buffet" ? buffet
-                : root.place === "sheet" ? runSheet : root.place === "settings" ? settingsPage : lead
-        }
-        PressPlate {
-            anchors.right: parent.right
-            anchors.top: parent.top
-            anchors.margins: Space.small
-            visible: root.hasRail && root.day.line.isRehearsal && root.place === "lead" && !root.isNarrow
-            glyph: Icons.play
-            text: root.day.line.rehearsal
-            size: Type.body
-            onClicked: root.sheet = "speed"
+            anchors.bottomMargin: foot.height
+
+            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
+            Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell" } }
+            Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day } }
+            Repeater {
+                model: root.place === "settings" ? 1 : 0
+                SettingsPage {
+                    anchors.fill: parent
+                    settings: root.settings
+                    day: root.day
+                    isNarrow: root.isNarrow
+                    onRehearse: root.sheet = "speed"
+                    onLeave: { root.events.refresh(); root.place = "start" }
+                }
+            }
         }
         AlarmFlash {
             anchors.fill: parent
-            visible: root.hasRail && root.day.ringing.count > 0
+            visible: root.hasRail && root.isCalled
             day: root.day
+            isNarrow: root.isNarrow
         }
-        UndoBar {
-            id: undo
+        // Opaque, and the board ends above it: nothing to touch is ever hidden by it.
+        Rectangle {
+            id: foot
             anchors.bottom: parent.bottom
-            anchors.bottomMargin: Space.small
-            x: Space.small
-            width: parent.width - 2 * Space.small
-            visible: root.hasRail && root.day.line.undo !== "" && root.day.refusal === ""
-            text: root.day.line.undo
-            remaining: root.day.undoLeft
-            onUndo: root.day.undo()
+            width: parent.width
+            height: bars.height > 0 ? bars.height + 2 * Space.small : 0
+            color: Theme.ground
+
+            Column {
+                id: bars
+                x: Space.small
+                y: Space.small
+                width: parent.width - 2 * Space.small
+                spacing: Space.small
+
+                CallBand {
+                    width: parent.width
+                    visible: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
+                    day: root.day
+                    onClicked: root.place = root.day.line.callBoard
+                }
+                RefusalBar {
+                    width: parent.width
+                    visible: root.day.refusal !== ""
+                    day: root.day
+                }
+                UndoBar {
+                    objectName: "undo"
+                    width: parent.width
+                    visible: root.isNarrow && root.offersUndo && !root.isCalled
+                    noted: root.day.line.undo
+                    remaining: root.day.undoLeft
+                    onClicked: root.day.undo()
+                }
+            }
         }
-        RefusalBar {
-            anchors.bottom: parent.bottom
-            anchors.bottomMargin: Space.small
-            x: Space.small
-            width: parent.width - 2 * Space.small
-            visible: root.day.refusal !== ""
-            day: root.day
-        }
+    }
+    UndoBar {
+        objectName: "undo"
+        z: 1
+        x: ways.x + Space.tight
+        width: ways.width - 2 * Space.tight
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Space.tight
+        visible: !root.isNarrow && root.offersUndo
+        isUpright: true
+        noted: root.day.line.undo
+        remaining: root.day.undoLeft
+        onClicked: root.day.undo()
     }
     MoveBellSheet { z: 2; anchors.fill: parent; visible: root.sheet === "bell"; day: root.day; onClosed: root.sheet = "" }
     SpeedSheet { z: 2; anchors.fill: parent; visible: root.sheet === "speed"; day: root.day; onClosed: root.sheet = "" }
-
-    Component { id: start; StartPage { events: root.events } }
-    Component { id: holder; HolderPage { day: root.day; onChoose: board => root.place = board } }
-    Component { id: lead; LeadBoard { day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell" } }
-    Component { id: fire; FireBoard { day: root.day; isNarrow: root.isNarrow } }
-    Component { id: buffet; BuffetBoard { day: root.day; isNarrow: root.isNarrow } }
-    Component { id: runSheet; RunSheetPage { day: root.day } }
-    Component {
-        id: settingsPage
-        SettingsPage {
-            settings: root.settings
-            day: root.day
-            onRehearse: root.sheet = "speed"
-            onLeave: { root.events.refresh(); root.place = "start" }
-        }
-    }
 }

@@ -1,5 +1,3 @@
-import QtQuick
-
 /// After sunset beside a fire: charcoal, with linen for ink, so that nothing glares and eyes stay
 /// used to the dark. Ember glows as coals do; water is pale.
 Hues {

@@ -1,5 +1,5 @@
 pragma Singleton
-import QtQuick
+import QtQml
 
 /// Our own drawings, on a grid of 24, as outlines to be filled with one colour. SVG path syntax.
 QtObject {

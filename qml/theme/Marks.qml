@@ -1,5 +1,5 @@
 pragma Singleton
-import QtQuick
+import QtQml
 
 /// The shapes of a task's state, on a grid of 24.
 QtObject {

@@ -1,5 +1,5 @@
 pragma Singleton
-import QtQuick
+import QtQml
 
 /// Movement is short, answers a touch, and never runs by itself. With reduced motion there is none.
 QtObject {

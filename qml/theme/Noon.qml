@@ -1,5 +1,3 @@
-import QtQuick
-
 /// Full sun: a linen cloth with charcoal on it. Near-white plates with firm dark edges hold
 /// together when the screen is washed out; the two hues are deep enough to read as black does.
 Hues {

@@ -1,5 +1,5 @@
 pragma Singleton
-import QtQuick
+import QtQml
 import Cinderbell.Measure
 
 /// Distances and touch sizes, in millimetres of the real screen.

@@ -6,14 +6,9 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
-#include <QQmlApplicationEngine>
-#include <QQuickItem>
-#include <QQuickWindow>
 
 #include "face.h"
 #include "fixed_day.h"
-#include "ruler.h"
-#include "settings.h"
 
 namespace {
 
@@ -48,10 +43,6 @@ struct Size {
     double ppi;
 };
 
-QObject* frameOf(QQuickWindow* window) {
-    return window->contentItem()->childItems().value(0);
-}
-
 void shoot(const QString& place, const Size& size, const QString& theme, const QString& language,
            const QString& folder) {
     Silence sound;
@@ -65,25 +56,13 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
         ++complaints;
         return;
     }
-    face::Ruler::instance().pretend(size.ppi);
-    auto* window = shown.window();
-    auto* settings = window->property("settings").value<face::Settings*>();
-    settings->setTheme(theme);
-    settings->setLanguage(language);
-    window->resize(size.width, size.height);
-    const bool isSheet = place == QLatin1String("bell") || place == QLatin1String("speed");
-    auto* frame = frameOf(window);
-    frame->setProperty("place", rings     ? QStringLiteral("fire")
-                                : isSheet ? QStringLiteral("lead")
-                                          : place);
-    if (isSheet) frame->setProperty("sheet", place);
-    QCoreApplication::processEvents();
-    const QImage picture = window->grabWindow();
-    if (picture.size() != QSize(size.width, size.height)) ++complaints;
+    const QSize pixels(size.width, size.height);
+    const QImage picture =
+        shown.draw({rings ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
+    if (picture.size() != pixels) ++complaints;
     if (!folder.isEmpty())
-        picture.convertToFormat(QImage::Format_Indexed8)
-            .save(QStringLiteral("%1/%2-%3-%4-%5.png")
-                      .arg(folder, place, QLatin1String(size.name), theme, language));
+        picture.save(QStringLiteral("%1/%2-%3-%4-%5.png")
+                         .arg(folder, place, QLatin1String(size.name), theme, language));
 }
 
 }  // namespace

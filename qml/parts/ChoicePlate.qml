@@ -1,0 +1,49 @@
+import QtQuick
+import QtQuick.Templates as T
+import Cinderbell.Theme
+
+/// One of a few: chosen it is filled and carries a tick in its corner.
+T.AbstractButton {
+    id: root
+
+    required property bool isChosen
+
+    implicitHeight: Space.touch
+    Accessible.role: Accessible.RadioButton
+    Accessible.name: root.text
+    Accessible.checked: root.isChosen
+    Accessible.onPressAction: root.clicked()
+
+    background: Rectangle {
+        color: root.isChosen ? Theme.ink : root.down ? Theme.waterWash : Theme.plate
+        radius: Space.corner
+        border.width: Space.line
+        border.color: root.visualFocus ? Theme.water : Theme.edge
+
+        Glyph {
+            x: Space.small
+            y: Space.small
+            visible: root.isChosen
+            path: Icons.tick
+            size: Space.mark * 0.8
+            color: Theme.ground
+        }
+    }
+    contentItem: Item {
+        Label {
+            anchors.fill: parent
+            anchors.leftMargin: Space.small
+            anchors.rightMargin: Space.small
+            verticalAlignment: Text.AlignVCenter
+            text: root.text
+            isStrong: true
+            wrapMode: Text.WordWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Type.small * 0.8
+            maximumLineCount: 2
+            horizontalAlignment: Text.AlignHCenter
+            color: root.isChosen ? Theme.ground : Theme.ink
+            Accessible.ignored: true
+        }
+    }
+}
