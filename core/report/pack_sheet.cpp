@@ -35,4 +35,19 @@ Document packSheet(const event::Event& event, const quantity::Reckoning& all, co
     return document;
 }
 
+Table packTable(const quantity::Reckoning& all, const Style& style) {
+    Table table;
+    table.name = "pack";
+    table.columns = {{style.say("Rides", "Viaja"), Align::Start, 3},
+                     {style.say("Count", "Cantidad"), Align::End, 2},
+                     {style.say("What", "Qué"), Align::Start, 6},
+                     {style.say("Comes back", "Regresa"), Align::Start, 2}};
+    for (const quantity::PackRow& row : all.pack)
+        table.rows.push_back(
+            {{word(row.ride, style), amountText(row.amount, style), style.name(row.name),
+              row.comesBack ? style.say("yes", "sí") : style.say("no", "no")},
+             false});
+    return table;
+}
+
 }  // namespace cinder::report

@@ -19,6 +19,9 @@ namespace cinder::report {
 [[nodiscard]] Document packSheet(const event::Event& event, const quantity::Reckoning& all,
                                  const Style& style);
 
+/// The same as one table with where each row rides, for CSV.
+[[nodiscard]] Table packTable(const quantity::Reckoning& all, const Style& style);
+
 /// What is cooked ahead, by when, with the published cooling limits and blanks for the thermometer.
 [[nodiscard]] Document kitchenSheet(const event::Event& event, const quantity::Reckoning& all,
                                     const Style& style);

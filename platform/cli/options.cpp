@@ -15,11 +15,11 @@ struct Name {
     Command command;
 };
 constexpr std::array kCommands = {
-    Name{"help", Command::Help},    Name{"--help", Command::Help},
-    Name{"-h", Command::Help},      Name{"--version", Command::Version},
-    Name{"check", Command::Check},  Name{"plan", Command::Plan},
-    Name{"play", Command::Play},    Name{"events", Command::Events},
-    Name{"verify", Command::Verify}};
+    Name{"help", Command::Help},     Name{"--help", Command::Help},
+    Name{"-h", Command::Help},       Name{"--version", Command::Version},
+    Name{"check", Command::Check},   Name{"plan", Command::Plan},
+    Name{"lists", Command::Lists},   Name{"play", Command::Play},
+    Name{"events", Command::Events}, Name{"verify", Command::Verify}};
 
 Failure wrong(std::string words) {
     return {ExitCode::Usage, std::move(words) + "; see bellman --help"};
@@ -36,15 +36,17 @@ Outcome<std::int64_t> number(const std::string& option, const std::string& text,
 }
 
 bool takesValue(const std::string& word) {
-    constexpr std::array<std::string_view, 6> kWithValue = {
-        "--language", "--seed", "--schedules", "--speed", "--store", "--store-limit"};
+    constexpr std::array<std::string_view, 7> kWithValue = {
+        "--csv", "--language", "--seed", "--schedules", "--speed", "--store", "--store-limit"};
     return std::find(kWithValue.begin(), kWithValue.end(), word) != kWithValue.end();
 }
 
 /// Which options a command understands; a silent no-op would let a typing mistake pass.
 bool belongsTo(Command command, const std::string& word) {
     if (word == "--language") return command != Command::Verify && command != Command::Check;
-    if (word == "--json") return command == Command::Check || command == Command::Plan;
+    if (word == "--json")
+        return command == Command::Check || command == Command::Plan || command == Command::Lists;
+    if (word == "--csv" || word == "--customary") return command == Command::Lists;
     if (word == "--seed" || word == "--schedules") return command == Command::Plan;
     return command == Command::Play;
 }
@@ -53,6 +55,10 @@ Outcome<void> take(Options& options, const std::string& word, const std::string&
     constexpr std::int64_t kMany = std::numeric_limits<std::int32_t>::max();
     if (word == "--json") {
         options.isJson = true;
+    } else if (word == "--customary") {
+        options.isCustomary = true;
+    } else if (word == "--csv") {
+        options.csv = value;
     } else if (word == "--language") {
         options.language = value;
     } else if (word == "--store") {
@@ -98,7 +104,7 @@ Outcome<Options> readCommandLine(std::span<const std::string> words) {
             options.file = word;
             continue;
         }
-        const bool isKnown = takesValue(word) || word == "--json";
+        const bool isKnown = takesValue(word) || word == "--json" || word == "--customary";
         if (!isKnown || !belongsTo(options.command, word))
             return fail(wrong(words.front() + " has no option \"" + word + "\""));
         if (takesValue(word) && i + 1 == words.size()) return fail(wrong(word + " needs a value"));
@@ -114,12 +120,15 @@ std::string usage() {
 
   bellman check FILE            every fault of an event file, each with its place and remedy
   bellman plan FILE             the run sheet, the checker's verdict and the latest arrival
+  bellman lists FILE            what to buy, cook ahead, set up and pack, and what is missing
   bellman play FILE             the whole day at once, by a punctual crew that is not there
   bellman events STORE          the events kept in a store
   bellman verify STORE          whether the record in a store is as it was written
 
-  --json                        (check, plan) one JSON object instead of text
-  --language TAG                (plan, play, events) names in this language where there are any
+  --json                        (check, plan, lists) one JSON object instead of text
+  --csv LIST                    (lists) dishes, purchase, kitchen, line or pack as CSV
+  --customary                   (lists) pounds, quarts and feet
+  --language TAG                (plan, lists, play, events) names in this language if there
   --seed N                      (plan) another search; the same seed gives the same plan
   --schedules N                 (plan) how many schedules to try, 5000 unless said
   --speed N                     (play) N times as fast as life, instead of at once

@@ -12,7 +12,7 @@
 
 namespace cinder::cli {
 
-enum class Command { Help, Version, Check, Plan, Play, Events, Verify };
+enum class Command { Help, Version, Check, Plan, Lists, Play, Events, Verify };
 
 struct Options {
     Command command = Command::Help;
@@ -22,6 +22,10 @@ struct Options {
     bool isJson = false;
     std::uint64_t seed = 1;
     std::int64_t schedules = 5000;
+    /// Lists: pounds, quarts and feet instead of the metric measures.
+    bool isCustomary = false;
+    /// Lists: the one to print as CSV.
+    std::optional<std::string> csv;
     /// Play: simulated seconds per real second; absent runs as fast as the machine can.
     std::optional<int> speed;
     /// Play: where the day is kept; absent: thrown away afterwards.

@@ -14,6 +14,8 @@ Outcome<std::string> obey(const Options& options, const Clock& clock, std::ostre
             return checkEvent(options);
         case Command::Plan:
             return planEvent(options, clock);
+        case Command::Lists:
+            return listQuantities(options, clock);
         case Command::Play:
             return playEvent(options, clock, out);
         case Command::Events:

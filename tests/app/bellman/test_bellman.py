@@ -4,6 +4,7 @@
     BELLMAN=path SOURCE=tree test_bellman.py
 """
 
+import csv
 import json
 import os
 import pathlib
@@ -86,6 +87,43 @@ class Bellman(unittest.TestCase):
 
     def test_names_come_in_the_language_asked_for(self):
         self.assertIn("Comida de cosecha", bellman("plan", LUNCH, "--language", "es").stdout)
+
+    # --- lists
+
+    def test_the_lists_of_every_demo_event_are_whole(self):
+        for demo in sorted(DEMO.glob("*.json")):
+            done = bellman("lists", demo)
+            self.assertEqual(done.returncode, 0, done.stderr)
+            self.assertIn("nothing is missing and nothing contradicts", done.stdout)
+
+    def test_the_lists_as_json_open_down_to_the_field(self):
+        lists = json.loads(bellman("lists", LUNCH, "--json").stdout)
+        self.assertEqual(lists["faults"], [])
+        slaw = lists["dishes"][0]["portions"]
+        self.assertEqual(slaw["inputs"][0]["source"], "/guests/adults")
+        self.assertEqual(lists["leaveBy"], "2027-09-18T10:05:00-04:00")
+        self.assertEqual(lists["line"]["shortByMm"], 0)
+
+    def test_one_list_as_csv_is_read_by_others(self):
+        done = subprocess.run([BELLMAN, "lists", LUNCH, "--csv", "purchase"], capture_output=True)
+        rows = list(csv.reader(done.stdout.decode().splitlines()))
+        self.assertEqual(rows[0], ["Buy", "What", "Needed", "For"])
+        self.assertTrue(done.stdout.endswith(b"\r\n"))
+        self.assertTrue(all(len(row) == 4 for row in rows))
+        self.assert_fails(bellman("lists", LUNCH, "--csv", "soup"), 2, '"soup"', "purchase")
+        self.assert_fails(bellman("plan", LUNCH, "--csv", "pack"), 2, '"--csv"')
+
+    def test_the_lists_speak_spanish_and_pounds(self):
+        done = bellman("lists", LUNCH, "--language", "es", "--customary")
+        self.assertIn("Lista de compras", done.stdout)
+        self.assertIn(" lb", done.stdout)
+
+    def test_what_is_missing_is_named_and_the_rest_is_still_listed(self):
+        path = self.changed(lambda event: event["menu"][0]["serving"].pop("takePercent"))
+        done = bellman("lists", path)
+        self.assertEqual(done.returncode, 0)
+        self.assertIn("/menu/0/serving/takePercent is missing", done.stdout)
+        self.assertIn("New potatoes", done.stdout)
 
     # --- bad events
 
