@@ -17,7 +17,8 @@ Item {
         anchors.fill: parent
         color: Theme.scrim
 
-        TapHandler { onTapped: root.closed() }
+        // Not a TapHandler: it would let the press through to the board below.
+        MouseArea { anchors.fill: parent; onClicked: root.closed() }
     }
     Rectangle {
         anchors.horizontalCenter: parent.horizontalCenter
@@ -28,7 +29,7 @@ Item {
         border.width: Space.line
         border.color: Theme.edge
 
-        TapHandler {}
+        MouseArea { anchors.fill: parent }
         Column {
             id: body
             x: Space.margin

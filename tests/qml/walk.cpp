@@ -1,0 +1,107 @@
+#include "walk.h"
+
+#include <algorithm>
+
+namespace cinder::face::scene {
+
+namespace {
+
+/// The board itself: the largest thing in view that scrolls.
+QQuickItem* boardOf(QQuickItem& root) {
+    QQuickItem* largest = nullptr;
+    for (auto* item : shown(root)) {
+        if (!item->inherits("QQuickFlickable")) continue;
+        const auto area = [](const QQuickItem& i) { return i.width() * i.height(); };
+        if (largest == nullptr || area(*item) > area(*largest)) largest = item;
+    }
+    return largest;
+}
+
+}  // namespace
+
+bool Walk::isAt(const QString& board) const {
+    return find(QAccessible::Pane, board) != nullptr || find(QAccessible::List, board) != nullptr;
+}
+
+QQuickItem* Walk::plateOf(const TaskId& task) {
+    const QString key = QString::fromStdString(task.text());
+    const Wanted plate = [&key](QQuickItem& item) {
+        return roleOf(item) == QAccessible::ListItem && item.property("key").toString() == key;
+    };
+    if (auto* here = scene::find(app.root(), plate)) return here;
+    auto* board = boardOf(app.root());
+    return board == nullptr ? nullptr : finger.seek(*board, plate);
+}
+
+app::TaskCard Walk::card(const TaskId& task) {
+    const auto day = app.look();
+    const auto at = std::find_if(day->tasks.begin(), day->tasks.end(),
+                                 [&](const auto& c) { return c.id == task; });
+    REQUIRE(at != day->tasks.end());
+    return *at;
+}
+
+bool Walk::isCalling() const {
+    return find(QAccessible::AlertMessage, QStringLiteral("Call")) != nullptr;
+}
+
+void Walk::touch(QQuickItem* item) {
+    const auto before = app.journal().size();
+    const std::string fault = finger.touch(item);
+    INFO(glassName << ": " << fault);
+    REQUIRE(fault.empty());
+    REQUIRE(app.journal().size() == before);
+}
+
+void Walk::go(const QString& board) {
+    INFO("going to " << board.toStdString());
+    touch(find(QAccessible::PageTab, board));
+}
+
+void Walk::undo() {
+    const auto offered = app.look()->undo;
+    REQUIRE(offered.has_value());
+    const auto undone = note<journal::Undone>(button(QStringLiteral("Undo")));
+    REQUIRE(undone.operation.sequence > 0);
+    const auto next = app.look()->undo;
+    REQUIRE((!next || next->what != offered->what || next->task != offered->task ||
+             next->number != offered->number));
+}
+
+void Walk::touchThrough(QQuickItem& over, const std::function<void()>& putBack) {
+    const auto order = shown(app.root());
+    const auto isOnAnotherTarget = [&](QPointF point) {
+        return std::any_of(order.begin(), order.end(), [&](auto* item) {
+            return isTarget(*item) && visiblePart(*item).contains(point) &&
+                   coverOf(*item, point) == nullptr;
+        });
+    };
+    std::vector<QPointF> hidden;
+    for (auto* item : order) {
+        const QPointF middle = visiblePart(*item).center();
+        if (isTarget(*item) && !over.isAncestorOf(item) && !visiblePart(*item).isEmpty() &&
+            visiblePart(over).contains(middle) && !isOnAnotherTarget(middle))
+            hidden.push_back(middle);
+    }
+    for (const QPointF& point : hidden) {
+        const auto before = app.journal().size();
+        const auto* board = boardOf(app.root());
+        finger.touchAt(point);
+        INFO(glassName << ": touched at " << point.x() << "," << point.y());
+        CHECK(app.journal().size() == before);
+        CHECK(boardOf(app.root()) == board);
+        putBack();
+    }
+}
+
+void Walk::hearCalls() {
+    while (isCalling()) {
+        auto* call = find(QAccessible::AlertMessage, QStringLiteral("Call"));
+        auto* heard = scene::find(*call, named(QAccessible::Button, QStringLiteral("Heard")));
+        const auto silenced = note<journal::AlarmAcknowledged>(heard);
+        for (const auto& timer : app.look()->timers)
+            if (timer.name == silenced.alarm) REQUIRE(timer.acknowledged.has_value());
+    }
+}
+
+}  // namespace cinder::face::scene

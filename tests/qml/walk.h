@@ -1,0 +1,78 @@
+#pragma once
+
+/// A crew member with one finger: goes to boards, finds plates, touches, and after every touch
+/// looks at the screen and into the journal.
+
+#include <catch2/catch.hpp>
+
+#include <variant>
+
+#include <QQuickItem>
+#include <QString>
+
+#include "app/snapshot.h"
+#include "real_day.h"
+#include "scene.h"
+
+namespace cinder::face::scene {
+
+class Walk {
+  public:
+    Walk(const Glass& glass, Instant start)
+        : app(glass, start), glassName(glass.name), finger(app.window()) {}
+
+    // --- finding ---
+    [[nodiscard]] QQuickItem* find(QAccessible::Role role, const QString& name) const {
+        return scene::find(app.root(), named(role, name));
+    }
+    [[nodiscard]] QQuickItem* button(const QString& name) const {
+        return find(QAccessible::Button, name);
+    }
+    [[nodiscard]] bool isAt(const QString& board) const;
+    /// The plate of `task` on the board that is open, scrolled for when it is far away.
+    [[nodiscard]] QQuickItem* plateOf(const TaskId& task);
+    [[nodiscard]] app::TaskCard card(const TaskId& task);
+    [[nodiscard]] bool isCalling() const;
+
+    // --- touching ---
+    /// Touches what must be reachable, and nothing may be noted by it.
+    void touch(QQuickItem* item);
+    /// Touches what must be reachable; exactly one operation must follow, a `Body`.
+    template <class Body>
+    Body note(QQuickItem* item) {
+        const auto before = app.journal().size();
+        const std::string fault = finger.touch(item);
+        INFO(glassName << ": " << fault);
+        REQUIRE(fault.empty());
+        const auto after = app.journal();
+        REQUIRE(after.size() == before + 1);
+        const Body* body = newest<Body>(after);
+        REQUIRE(body != nullptr);
+        return *body;
+    }
+    /// By the tab at the thumb.
+    void go(const QString& board);
+    /// Touches "Undo" in the bar; what it takes back is no longer offered.
+    void undo();
+    /// Silences whatever calls, one touch each.
+    void hearCalls();
+    /// Touches every control that `over` hides. Whatever else that does, the board under it must
+    /// not feel it: nothing noted, no other board open.
+    void touchThrough(QQuickItem& over, const std::function<void()>& putBack);
+
+    RealDay app;
+    const char* glassName;
+    Finger finger;
+
+  private:
+    /// The body of the newest operation if it is a `Body`.
+    template <class Body>
+    static const Body* newest(const std::vector<journal::Operation>& operations) {
+        const journal::Operation* last = nullptr;
+        for (const auto& operation : operations)
+            if (last == nullptr || journal::comesBefore(*last, operation)) last = &operation;
+        return last == nullptr ? nullptr : std::get_if<Body>(&last->body);
+    }
+};
+
+}  // namespace cinder::face::scene
