@@ -154,6 +154,8 @@ void readPieces(const Node& node, Pieces& out) {
     out.unknown = members.unknown();
 }
 
+}  // namespace
+
 void readDish(const Node& node, Dish& out) {
     Members members(node);
     members.required("id", out.id, kRead);
@@ -172,8 +174,6 @@ void readDish(const Node& node, Dish& out) {
     members.optional("source", out.source, text(kNoteLetters));
     out.unknown = members.unknown();
 }
-
-}  // namespace
 
 void readEvent(const Node& node, Event& out) {
     Members members(node);

@@ -39,6 +39,9 @@ void checkDish(const Dish& dish, const std::string& path, const Event& event,
 /// `dish` is null for work that belongs to none.
 void checkStep(const Step& step, const Dish* dish, const std::string& path, const Event& event,
                const Defined& defined, Faults& faults);
+/// What holds for a dish without its event: diets, pieces, serving, ids of its steps and links
+/// between them.
+void checkCard(const Dish& dish, Faults& faults);
 /// Servings of a dish and the work ahead.
 void checkServing(const Dish& dish, const std::string& path, Faults& faults);
 void checkQuantities(const Event& event, Faults& faults);

@@ -173,4 +173,26 @@ void checkDish(const Dish& dish, const std::string& path, const Event& event,
         checkStep(dish.method[s], &dish, joinPath(path + "/method", s), event, defined, faults);
 }
 
+void checkCard(const Dish& dish, Faults& faults) {
+    checkDiets(dish, {}, faults);
+    if (dish.pieces) checkPieces(*dish.pieces, "/pieces", faults);
+    checkServing(dish, {}, faults);
+    std::map<StepId, std::string> steps;
+    for (std::size_t s = 0; s < dish.method.size(); ++s)
+        claimId(steps, dish.method[s].id, joinPath("/method", s) + "/id", faults);
+    const std::string own = dish.id.text() + "/";
+    for (std::size_t s = 0; s < dish.method.size(); ++s) {
+        const auto& after = dish.method[s].after;
+        for (std::size_t k = 0; k < after.size(); ++k) {
+            const std::string& name = after[k].step.text();
+            if (name.starts_with(own) && !steps.contains(StepId(name.substr(own.size()))))
+                faults.push_back({Fault::What::Dangling,
+                                  joinPath(joinPath("/method", s) + "/after", k) + "/step",
+                                  inQuotes(name),
+                                  "/method",
+                                  {}});
+        }
+    }
+}
+
 }  // namespace cinder::event

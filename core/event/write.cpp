@@ -111,25 +111,6 @@ Json write(const Pieces& pieces) {
     return object;
 }
 
-Json write(const Dish& dish) {
-    Json object{{"id", dish.id.text()},
-                {"name", text(dish.name)},
-                {"course", wordFor(dish.course)},
-                {"food", wordFor(dish.food)},
-                {"order", dish.order}};
-    if (!dish.suits.empty()) object["suits"] = wordList(dish.suits);
-    object["contains"] = wordList(dish.contains);
-    if (dish.pieces) object["pieces"] = write(*dish.pieces);
-    if (dish.pullAt) object["pullAtCelsius"] = number(dish.pullAt->celsius());
-    object["method"] = list(dish.method, [](const Step& step) { return write(step); });
-    if (dish.serving) object["serving"] = write(*dish.serving);
-    if (!dish.ahead.empty())
-        object["ahead"] = list(dish.ahead, [](const Ahead& ahead) { return write(ahead); });
-    if (dish.source) object["source"] = *dish.source;
-    addUnknown(object, dish.unknown);
-    return object;
-}
-
 Json write(const Guests& guests) {
     Json object{{"adults", guests.adults}};
     if (guests.children != 0) object["children"] = guests.children;
@@ -229,6 +210,25 @@ Json write(const Kit& kit) {
 }
 
 }  // namespace
+
+Json write(const Dish& dish) {
+    Json object{{"id", dish.id.text()},
+                {"name", text(dish.name)},
+                {"course", wordFor(dish.course)},
+                {"food", wordFor(dish.food)},
+                {"order", dish.order}};
+    if (!dish.suits.empty()) object["suits"] = wordList(dish.suits);
+    object["contains"] = wordList(dish.contains);
+    if (dish.pieces) object["pieces"] = write(*dish.pieces);
+    if (dish.pullAt) object["pullAtCelsius"] = number(dish.pullAt->celsius());
+    object["method"] = list(dish.method, [](const Step& step) { return write(step); });
+    if (dish.serving) object["serving"] = write(*dish.serving);
+    if (!dish.ahead.empty())
+        object["ahead"] = list(dish.ahead, [](const Ahead& ahead) { return write(ahead); });
+    if (dish.source) object["source"] = *dish.source;
+    addUnknown(object, dish.unknown);
+    return object;
+}
 
 std::string write(const Event& event) {
     Json object{{"version", event.version},   {"id", event.id.text()},

@@ -65,6 +65,7 @@ inline void addUnknown(Json& object, const UnknownMembers& unknown) {
     }
 }
 
+[[nodiscard]] Json write(const Dish& dish);
 [[nodiscard]] Json write(const Serving& serving);
 [[nodiscard]] Json write(const Ahead& ahead);
 [[nodiscard]] Json write(const Quantities& quantities);
