@@ -1,32 +1,42 @@
+#include <algorithm>
+
 #include "report/sheet_parts.h"
 
 namespace cinder::report {
 
 namespace {
 
-Drawing drawing(const quantity::Line& line, const Style& style) {
+/// Tables `first` up to `last`; two of them are as many as a page shows large enough.
+Drawing drawing(const quantity::Line& line, std::size_t first, std::size_t last,
+                const Style& style) {
     Drawing picture;
-    picture.width = line.available;
-    for (const quantity::TableSpan& span : line.tables) {
+    const Length from = line.tables[first].x;
+    for (std::size_t t = first; t < last; ++t) {
+        const quantity::TableSpan& span = line.tables[t];
+        picture.width = span.x + span.length - from;
         picture.height = std::max(picture.height, span.width);
-        picture.boxes.push_back({span.x, {}, span.length, span.width, style.name(span.name), true});
     }
-    // Guests walk along the lower edge.
-    const auto flipped = [&](const quantity::Stand& stand) {
-        return picture.height - stand.y - stand.width;
-    };
-    const Length strip = quantity::kCardStrip;
-    picture.boxes.push_back({{},
-                             {},
-                             quantity::kPlatesRoom,
-                             picture.height - strip,
-                             style.say("plates", "platos"),
-                             false});
-    for (const quantity::Stand& stand : line.stands)
+    for (std::size_t t = first; t < last; ++t) {
+        const quantity::TableSpan& span = line.tables[t];
         picture.boxes.push_back(
-            {stand.x, flipped(stand), stand.length, stand.width,
-             style.name(stand.name) + (stand.isOnRiser ? style.say(" (riser)", " (elevador)") : ""),
-             false});
+            {span.x - from, {}, span.length, span.width, style.name(span.name), true});
+    }
+    if (first == 0)
+        picture.boxes.push_back({{},
+                                 {},
+                                 quantity::kPlatesRoom,
+                                 picture.height - quantity::kCardStrip,
+                                 style.say("plates", "platos"),
+                                 false});
+    for (std::size_t i = 0; i < line.stands.size(); ++i) {
+        const quantity::Stand& stand = line.stands[i];
+        if (stand.table < first || stand.table >= last) continue;
+        // Guests walk along the lower edge. The number comes first: a small box has room for
+        // nothing else.
+        picture.boxes.push_back({stand.x - from, picture.height - stand.y - stand.width,
+                                 stand.length, stand.width,
+                                 std::to_string(i + 1) + " " + style.name(stand.name), false});
+    }
     return picture;
 }
 
@@ -50,21 +60,25 @@ Document buffetPlan(const event::Event& event, const quantity::Reckoning& all, c
     if (line.areChafersEndOn)
         room += style.say("; chafers stand end-on", "; calientaplatos de punta");
     document.blocks.emplace_back(Note{room, isShort});
-    document.blocks.emplace_back(drawing(line, style));
+    constexpr std::size_t kTablesARow = 2;
+    for (std::size_t t = 0; t < line.tables.size(); t += kTablesARow)
+        document.blocks.emplace_back(
+            drawing(line, t, std::min(t + kTablesARow, line.tables.size()), style));
 
     Table table;
     table.name = "line";
     table.boxes = 1;
-    table.columns = {{style.say("From the head", "Desde el inicio"), Align::End, 2},
+    table.columns = {{style.say("No.", "N.º"), Align::End, 1},
+                     {style.say("From the head", "Desde el inicio"), Align::End, 2},
                      {style.say("Dish", "Plato"), Align::Start, 4},
                      {style.say("Vessel", "Recipiente"), Align::Start, 2},
                      {style.say("Where", "Dónde"), Align::Start, 2}};
     for (const quantity::Stand& stand : line.stands)
-        table.rows.push_back(
-            {{lengthText(stand.x, style), style.name(stand.name), word(stand.vessel, style),
-              stand.isOnRiser ? style.say("back, on a riser", "atrás, elevado")
-                              : style.say("front", "al frente")},
-             false});
+        table.rows.push_back({{std::to_string(table.rows.size() + 1), lengthText(stand.x, style),
+                               style.name(stand.name), word(stand.vessel, style),
+                               stand.isOnRiser ? style.say("back, on a riser", "atrás, elevado")
+                                               : style.say("front", "al frente")},
+                              false});
     document.blocks.emplace_back(std::move(table));
     for (const DishId& dish : line.waiting)
         document.blocks.emplace_back(Note{
