@@ -23,6 +23,7 @@ struct Actual {
     bool isSkipped = false;
     /// Hands-on segments already done (turns), counted from the first.
     std::int32_t piecesDone = 0;
+    friend bool operator==(const Actual&, const Actual&) = default;
 };
 
 struct Projected {

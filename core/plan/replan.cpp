@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "plan/check.h"
 #include "plan/fault.h"
 #include "plan/rest_of_day.h"
+#include "plan/search/settle.h"
 
 namespace cinder::plan {
 
@@ -30,6 +32,31 @@ void countChanges(const RestOfDay& rest, Replanned& result) {
     }
 }
 
+/// What has begun did so before now; the limit on arrivals is for the rest.
+Problem judgedFromNow(const RestOfDay& rest) {
+    Problem problem = rest.problem;
+    for (std::size_t i = 0; i < problem.tasks.size(); ++i) {
+        auto& early = problem.tasks[i].earliestStart;
+        if (!rest.given.isFixed[i])
+            early = std::max(early.value_or(*problem.arrival), *problem.arrival);
+    }
+    problem.arrival.reset();
+    return problem;
+}
+
+/// The old order and people, at other times where need be; nothing when that breaks a rule.
+std::optional<Plan> keptInOrder(const RestOfDay& rest, const Problem& judged) {
+    search::Settling settling;
+    settling.arrival = *rest.problem.arrival;
+    settling.isFixed = rest.given.isFixed;
+    settling.former = &rest.wished;
+    Plan plan;
+    plan.latestArrival = settling.arrival;
+    plan.schedule = search::settle(rest.problem, rest.wished, settling);
+    if (!check(judged, plan.schedule).empty()) return std::nullopt;
+    return plan;
+}
+
 }  // namespace
 
 Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedule,
@@ -37,19 +64,16 @@ Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedul
     RestOfDay rest = restOfDay(problem, schedule, standing);
     if (auto fault = findFault(rest.problem)) return fail(std::move(*fault));
     rest.given.former = &rest.wished;
-    auto plan = search::solve(rest.problem, search, rest.given);
-    if (!plan) return fail(std::move(plan.error()));
     Replanned result;
-    result.plan = std::move(*plan);
-    countChanges(rest, result);
-    // What has begun did so before now; the limit on arrivals was for the rest.
-    rest.problem.arrival.reset();
-    for (std::size_t i = 0; i < rest.problem.tasks.size(); ++i) {
-        auto& early = rest.problem.tasks[i].earliestStart;
-        const FromBell now = std::chrono::ceil<HalfMinutes>(standing.now - standing.bell);
-        if (!rest.given.isFixed[i] && (!early || *early < now)) early = now;
+    result.problem = judgedFromNow(rest);
+    if (auto kept = keptInOrder(rest, result.problem)) {
+        result.plan = std::move(*kept);
+    } else {
+        auto found = search::solve(rest.problem, search, rest.given);
+        if (!found) return fail(std::move(found.error()));
+        result.plan = std::move(*found);
     }
-    result.problem = std::move(rest.problem);
+    countChanges(rest, result);
     return result;
 }
 

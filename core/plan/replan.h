@@ -15,12 +15,15 @@ struct Standing {
     std::span<const Actual> actuals;
     Duration now{0};
     Duration bell{0};
+    /// How long what runs will last by the latest forecast; empty: as usual.
+    std::span<const Duration> durations = {};
 };
 
 struct Replanned {
     /// The same tasks in the same positions, as they now are: what is done lasted as long as it
-    /// lasted and needs nobody; what runs needs only the hands still to come; nothing else starts
-    /// before now. Moments are distances from the bell as it now stands.
+    /// lasted and needs nobody; what runs needs only the hands still to come, and of work that may
+    /// be split there is only what is left; nothing else starts before now. Moments are distances
+    /// from the bell as it now stands.
     Problem problem;
     Plan plan;
     /// How many tasks still to start have another person, or another moment by more than two
@@ -30,7 +33,8 @@ struct Replanned {
 };
 
 /// Keeps the old order and people when that still serves at the bell; only otherwise searches.
-/// Maximum lags from what is done hold. NotFound names by how much the bell is missed.
+/// Maximum lags from what is done hold, but for those that are broken already. NotFound names by
+/// how much the bell is missed.
 [[nodiscard]] Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedule,
                                                const Standing& standing, const Search& search = {});
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "plan/bell_side.h"
+
 namespace cinder::plan {
 
 namespace {
@@ -9,7 +11,7 @@ namespace {
 class Remainder {
   public:
     Remainder(const Problem& problem, const Schedule& schedule, const Standing& standing)
-        : before_(problem), schedule_(schedule), standing_(standing) {}
+        : before_(problem), schedule_(schedule), standing_(standing), sides_(bellSides(problem)) {}
 
     RestOfDay run() {
         rest_.problem = before_;
@@ -18,16 +20,14 @@ class Remainder {
         rest_.wished = schedule_;
         held_.assign(before_.resources.size(), 0);
         const Dispatch dispatch(before_, schedule_);
-        projected_ = dispatch.project(standing_.actuals, standing_.now, standing_.bell);
-        rest_.problem.arrival = late(standing_.now);
+        projected_ =
+            dispatch.project(standing_.actuals, standing_.now, standing_.bell, standing_.durations);
+        rest_.problem.arrival = arrival();
         for (std::size_t i = 0; i < before_.tasks.size(); ++i)
             place(i);
-        std::erase_if(rest_.problem.links, [this](const Link& link) {
-            const auto from = static_cast<std::size_t>(link.from);
-            const auto to = static_cast<std::size_t>(link.to);
-            const bool isPast = rest_.given.isFixed[from] && rest_.given.isFixed[to];
-            return isPast || actual(from).isSkipped || actual(to).isSkipped;
-        });
+        std::erase_if(rest_.problem.links, [this](const Link& link) { return isMet(link); });
+        for (Link& link : rest_.problem.links)
+            loosen(link);
         return std::move(rest_);
     }
 
@@ -42,15 +42,59 @@ class Remainder {
     }
     FromBell late(Duration at) const { return std::chrono::ceil<HalfMinutes>(at - standing_.bell); }
 
+    /// Whoever is not there yet still comes as agreed; once somebody has begun, they are there.
+    FromBell arrival() const {
+        const FromBell now = late(standing_.now);
+        const bool hasBegun =
+            std::any_of(standing_.actuals.begin(), standing_.actuals.end(),
+                        [](const Actual& known) { return known.start || known.finish; });
+        if (hasBegun || !before_.arrival) return now;
+        return std::max(now, late(*before_.arrival));
+    }
+
+    bool isBegun(TaskIndex task) const {
+        const Actual known = actual(static_cast<std::size_t>(task));
+        return known.start || known.finish;
+    }
+
+    /// Nothing is asked any more of what lies fixed, nor by or of what was skipped. Crews begin
+    /// things out of order; what has begun cannot wait for what it should have waited for.
+    bool isMet(const Link& link) const {
+        const auto from = static_cast<std::size_t>(link.from);
+        const auto to = static_cast<std::size_t>(link.to);
+        if (actual(from).isSkipped || actual(to).isSkipped || rest_.given.isFixed[to]) return true;
+        return link.toEnd == End::Start && isBegun(link.to);
+    }
+
+    /// What waits too long already can only be asked not to wait on account of this plan: the limit
+    /// is broken, and said to be.
+    void loosen(Link& link) const {
+        const auto from = static_cast<std::size_t>(link.from);
+        if (!isBegun(link.from)) return;
+        if (!rest_.given.isFixed[from]) {  // it goes on: its start lies behind
+            if (link.fromEnd == End::Start) link.minLag = HalfMinutes{0};
+            if (link.fromEnd == End::Start) link.maxLag.reset();
+            return;
+        }
+        const PlannedTask& fixed = rest_.given.schedule.tasks[from];
+        const FromBell since = link.fromEnd == End::Start ? fixed.start : fixed.finish;
+        HalfMinutes least = late(standing_.now) - since;
+        if (link.toEnd == End::Finish)
+            least += rest_.problem.tasks[static_cast<std::size_t>(link.to)].duration.usual;
+        if (link.maxLag && *link.maxLag < std::max(least, link.minLag)) link.maxLag.reset();
+    }
+
     void place(std::size_t i) {
         const Actual known = actual(i);
         if (known.isSkipped)
             fix(i, early(standing_.now), early(standing_.now), {});
         else if (known.finish)
             fix(i, early(known.start.value_or(*known.finish)), early(*known.finish), {});
+        else if (known.start && before_.tasks[i].shortestPiece)
+            goOn(i, early(*known.start));
         else if (known.start)
             fixRunning(i, early(*known.start));
-        else if (before_.tasks[i].lean == Lean::Early)
+        else if (before_.tasks[i].lean == Lean::Early && sides_[i] == BellSide::By)
             slide(rest_.wished.tasks[i], -std::chrono::round<HalfMinutes>(standing_.bell));
     }
 
@@ -59,6 +103,35 @@ class Remainder {
         planned.finish += by;
         for (Piece& piece : planned.pieces)
             piece.start += by;
+    }
+
+    /// Work that may be split is planned again as far as it is still to be done: whoever lays the
+    /// tables leaves them for the next turn as before.
+    void goOn(std::size_t i, FromBell start) {
+        Task& task = rest_.problem.tasks[i];
+        PlannedTask& wished = rest_.wished.tasks[i];
+        slide(wished, start - wished.start);
+        const FromBell now = late(standing_.now);
+        HalfMinutes done{0};
+        std::vector<Piece> ahead;
+        for (Piece piece : wished.pieces) {
+            const HalfMinutes behind =
+                std::clamp(now - piece.start, HalfMinutes{0}, HalfMinutes{piece.length});
+            done += behind;
+            piece.start += behind;
+            piece.length -= behind;
+            if (piece.length > HalfMinutes{0}) ahead.push_back(std::move(piece));
+        }
+        // It takes longer than it should: in a half-minute we will see.
+        const HalfMinutes left = std::max(task.duration.usual - done, HalfMinutes{1});
+        if (ahead.empty() && !wished.pieces.empty())
+            ahead.push_back({now, left, wished.pieces.front().people});
+        task.duration = {left, left, left};
+        task.hands.front().length = left;
+        task.shortestPiece = std::min(*task.shortestPiece, left);
+        wished.start = ahead.empty() ? now : ahead.front().start;
+        wished.finish = std::max(wished.finish, wished.start + left);
+        wished.pieces = std::move(ahead);
     }
 
     /// Hands that are still needed, one after another from now on, by those who were to lend them.
@@ -145,6 +218,7 @@ class Remainder {
     const Problem& before_;
     const Schedule& schedule_;
     const Standing& standing_;
+    std::vector<BellSide> sides_;
     std::vector<Projected> projected_;
     std::vector<Stay> busy_;
     std::vector<std::int32_t> held_;  ///< units in the hands of running tasks

@@ -9,8 +9,8 @@ namespace cinder::plan {
 struct RestOfDay {
     Problem problem;
     search::Given given;
-    /// Where everything still to start would lie had nothing happened: late-leaning tasks as far
-    /// from the bell as before, early-leaning ones at the same time of day.
+    /// Where everything still to start would lie had nothing happened: late-leaning tasks, and what
+    /// comes after the bell, as far from it as before; early-leaning ones at the same time of day.
     Schedule wished;
 };
 

@@ -68,6 +68,58 @@ TEST_CASE("a skipped rest lets the meat be sliced at once") {
     CHECK(replanned->plan.schedule.tasks[3].finish <= FromBell{0});
 }
 
+TEST_CASE("meat that has rested too long already is still planned to be sliced") {
+    const Problem problem = smallLunch();
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[0] = {at(-75), at(-65), false, 0};
+    actuals[1] = {at(-65), at(-45), false, 5};
+    actuals[2] = {at(-45), at(-30), false, 0};
+    actuals[4] = {at(-40), at(-26), false, 0};
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-20), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+}
+
+TEST_CASE("what was begun out of order no longer waits for what it should have followed") {
+    const Problem problem = smallLunch();
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[1] = {at(-50), std::nullopt, false, 1};  // on the grate; the fire was never ticked
+    actuals[4] = {at(-40), std::nullopt, false, 0};
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-40), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+}
+
+TEST_CASE("split work that is under way is still left for the turns of others") {
+    Problem problem = smallLunch();
+    problem.crew.pop_back();  // Ines is alone: she leaves the table for every turn
+    problem.walk = {{minutes(0), minutes(0)}, {minutes(0), minutes(0)}};
+    problem.tasks[4] = handsOn("lay", minutes(26), 0);
+    problem.tasks[4].shortestPiece = minutes(4);
+    problem.tasks[4].latestFinish = FromBell{0};
+    const auto first = makePlan(problem);
+    REQUIRE(first.has_value());
+    const PlannedTask& lay = first->schedule.tasks[4];
+    REQUIRE(lay.pieces.size() > 1);
+    const Duration now = lay.start + at(2);
+    std::vector<Actual> actuals(problem.tasks.size());
+    for (std::size_t i = 0; i < actuals.size(); ++i) {
+        const PlannedTask& planned = first->schedule.tasks[i];
+        if (planned.start < now) actuals[i].start = planned.start;
+        if (planned.finish < now) actuals[i].finish = planned.finish;
+        for (const Piece& piece : planned.pieces)
+            actuals[i].piecesDone += piece.start + piece.length <= now ? 1 : 0;
+    }
+
+    const auto replanned = replan(problem, first->schedule, {actuals, now, Duration{0}});
+
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->problem.tasks[4].duration.usual == minutes(24));
+    CHECK(replanned->plan.schedule.tasks[4].finish == lay.finish);
+    CHECK(replanned->movedStarts == 0);
+}
+
 TEST_CASE("invented days that slip are planned again without breaking a rule") {
     int replannedDays = 0;
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {
