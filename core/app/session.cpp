@@ -232,46 +232,26 @@ Taken Session::undo() {
 
 Result<live::Remaining, Refusal> Session::planningProblem() const {
     if (auto no = state_->objection()) return fail(std::move(*no));
-    const live::Day& day = state_->open->day;
-    if (!day.sheet) return refuse(Why::NoPlan);
-    return live::remainingAt(day, state_->outlook(), state_->now(),
-                             day.serve.value_or(day.sheet->bell));
+    const OpenDay& open = *state_->open;
+    if (!open.day.sheet) return refuse(Why::NoPlan);
+    return live::remainingAt(open.day, state_->now(), &open.fire);
 }
 
-Taken Session::publishPlan(const live::Remaining& remaining, const plan::Schedule& schedule) {
+Taken Session::publishPlan(const live::Remaining& remaining, const live::RunSheet& sheet) {
     if (auto no = state_->objection()) return fail(std::move(*no));
     const live::Day& day = state_->open->day;
-    if (!day.sheet || schedule.tasks.size() != remaining.problem.tasks.size())
-        return refuse(Why::NoPlan);
-    const auto known = live::progressAt(day, *day.sheet, remaining.now);
-    const auto planned = live::remainingAt(day, state_->outlook(), remaining.now, remaining.bell);
-    if (planned.original != remaining.original ||
-        known.size() != remaining.sheet.problem.tasks.size())
+    if (!day.sheet) return refuse(Why::NoPlan);
+    if (!live::remainingAt(day, remaining.now).tellsTheSameAs(remaining))
         return refuse(Why::NotNow, "something was done while the plan was made");
-    return state_->record(
-        journal::PlanPublished{live::writeRunSheet(live::rejoin(remaining, schedule))});
+    return state_->record(journal::PlanPublished{live::writeRunSheet(sheet)});
 }
 
 Taken Session::replan() {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    const live::Day& day = state_->open->day;
-    if (!day.sheet) return refuse(Why::NoPlan);
-    const Instant now = state_->now();
-    const live::Outlook outlook = state_->outlook();
-    const Instant serve = day.serve.value_or(day.sheet->bell);
-    // When the promised minute cannot be met, the best plan for the first one that can is still
-    // the plan to follow; the lateness stays on the screen.
-    std::optional<plan::NoPlan> why;
-    for (const int minutes : {0, 5, 10, 15, 20, 30, 45, 60, 90, 120, 180}) {
-        const auto remaining =
-            live::remainingAt(day, outlook, now, serve + std::chrono::minutes{minutes});
-        plan::Search search;
-        search.incumbent = &remaining.incumbent;
-        auto found = plan::makePlan(remaining.problem, search);
-        if (found) return publishPlan(remaining, found->schedule);
-        if (!why) why = std::move(found.error());
-    }
-    return fail(Refusal{Why::NoPlan, {}, {}, std::move(why), {}});
+    const auto remaining = planningProblem();
+    if (!remaining) return fail(remaining.error());
+    const auto sheet = live::planRest(*remaining);
+    if (!sheet) return fail(Refusal{Why::NoPlan, {}, {}, sheet.error(), {}});
+    return publishPlan(*remaining, *sheet);
 }
 
 void Session::setPerson(std::optional<PersonId> person) {

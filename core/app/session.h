@@ -116,14 +116,16 @@ class Session {
                                                    const std::vector<std::int32_t>& pieces,
                                                    bool isToCoolSide);
 
-    /// Searches for a new plan from now on, done and running tasks fixed, and publishes it.
+    /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
+    /// and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();
-    /// The two halves of `replan`, for a search on another thread: what is still to be planned, as
-    /// a value; and the plan that was found for it. Publishing fails with NotNow when something
-    /// was done in between that the plan does not know of.
+    /// The two ends of `replan`, with live::planRest between them on another thread: what is still
+    /// to be planned, as a value; and the sheet that was found for it. Publishing fails with NotNow
+    /// when something was done in between that the plan does not know of: a task or a turn, another
+    /// plan, a move of the bell.
     [[nodiscard]] Result<live::Remaining, Refusal> planningProblem() const;
     [[nodiscard]] Result<void, Refusal> publishPlan(const live::Remaining& remaining,
-                                                    const plan::Schedule& schedule);
+                                                    const live::RunSheet& sheet);
 
     /// Who holds the device; goes into every operation from here on.
     void setPerson(std::optional<PersonId> person);

@@ -15,26 +15,6 @@ std::size_t at(plan::TaskIndex index) {
     return static_cast<std::size_t>(index);
 }
 
-std::vector<plan::Actual> actualsOf(const Situation& s) {
-    std::vector<plan::Actual> actuals;
-    actuals.reserve(s.progress.size());
-    for (std::size_t i = 0; i < s.progress.size(); ++i) {
-        const Progress& progress = s.progress[i];
-        plan::Actual actual;
-        actual.isSkipped = progress.isSkipped;
-        if (progress.started && !progress.isSkipped)
-            actual.start = *progress.started - s.sheet.bell;
-        if (progress.finished) actual.finish = *progress.finished - s.sheet.bell;
-        const auto& hands = s.sheet.problem.tasks[i].hands;
-        if (progress.isRunning() && hands.size() > 1) {
-            const bool isPutOn = hands.front().act == plan::HandsOn::Act::PutOn;
-            actual.piecesDone = progress.turnsDone + (isPutOn ? 1 : 0);
-        }
-        actuals.push_back(actual);
-    }
-    return actuals;
-}
-
 /// Before the crew is there nothing can begin, whatever the clock says.
 Duration earliestWork(const RunSheet& sheet) {
     return sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
@@ -50,22 +30,6 @@ std::optional<cook::Band<Duration>> forecastLength(const Situation& s, std::size
         for (Duration* one : {&length.low, &length.likely, &length.high})
             *one += *batch->laid - *s.progress[i].started;
     return length;
-}
-
-/// How long each task lasts: as planned, unless the fire says otherwise. Empty when it says
-/// nothing.
-std::vector<Duration> durationsOf(const Situation& s) {
-    std::vector<Duration> durations;
-    bool isMoved = false;
-    for (std::size_t i = 0; i < s.progress.size(); ++i) {
-        durations.emplace_back(s.sheet.problem.tasks[i].duration.usual);
-        if (const auto length = forecastLength(s, i)) {
-            durations.back() = length->likely;
-            isMoved = true;
-        }
-    }
-    if (!isMoved) durations.clear();
-    return durations;
 }
 
 /// The problem with what the fire says in place of the estimates.
@@ -220,13 +184,47 @@ std::vector<Overdue> overdueOf(const Situation& s) {
     return found;
 }
 
+}  // namespace
+
 Situation situationAt(const Day& day, Instant now, const FireForecast* fire) {
     const RunSheet& sheet = *day.sheet;
     return {day, sheet, now, day.serve.value_or(sheet.bell), progressAt(day, sheet, now), {},
             {},  {},    fire};
 }
 
-}  // namespace
+std::vector<plan::Actual> actualsOf(const Situation& s) {
+    std::vector<plan::Actual> actuals;
+    actuals.reserve(s.progress.size());
+    for (std::size_t i = 0; i < s.progress.size(); ++i) {
+        const Progress& progress = s.progress[i];
+        plan::Actual actual;
+        actual.isSkipped = progress.isSkipped;
+        if (progress.started && !progress.isSkipped)
+            actual.start = *progress.started - s.sheet.bell;
+        if (progress.finished) actual.finish = *progress.finished - s.sheet.bell;
+        const auto& hands = s.sheet.problem.tasks[i].hands;
+        if (progress.isRunning() && hands.size() > 1) {
+            const bool isPutOn = hands.front().act == plan::HandsOn::Act::PutOn;
+            actual.piecesDone = progress.turnsDone + (isPutOn ? 1 : 0);
+        }
+        actuals.push_back(actual);
+    }
+    return actuals;
+}
+
+std::vector<Duration> durationsOf(const Situation& s) {
+    std::vector<Duration> durations;
+    bool isMoved = false;
+    for (std::size_t i = 0; i < s.progress.size(); ++i) {
+        durations.emplace_back(s.sheet.problem.tasks[i].duration.usual);
+        if (const auto length = forecastLength(s, i)) {
+            durations.back() = length->likely;
+            isMoved = true;
+        }
+    }
+    if (!isMoved) durations.clear();
+    return durations;
+}
 
 const BatchForecast* Situation::forecastOf(std::size_t task) const {
     const BatchForecast* batch = fire ? fire->find(sheet.problem.tasks[task].id) : nullptr;

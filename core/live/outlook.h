@@ -115,6 +115,14 @@ struct Situation {
     }
 };
 
+/// Nothing is projected yet. `day` must outlive what comes back.
+[[nodiscard]] Situation situationAt(const Day& day, Instant now, const FireForecast* fire);
+/// What is known of each task, from the sheet's bell.
+[[nodiscard]] std::vector<plan::Actual> actualsOf(const Situation& situation);
+/// How long each task lasts: as planned, unless the fire says otherwise. Empty when it says
+/// nothing.
+[[nodiscard]] std::vector<Duration> durationsOf(const Situation& situation);
+
 /// The timers of all tasks (live/timers.cpp) and what each person does (live/people.cpp).
 [[nodiscard]] std::vector<Timer> timersOf(const Situation& situation);
 [[nodiscard]] std::vector<PersonOutlook> peopleOf(const Situation& situation);

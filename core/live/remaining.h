@@ -1,38 +1,38 @@
 #pragma once
 
-/// Re-planning in the middle of a day: what is still to be done becomes a problem of its own, in
-/// which what was done is a fact and what is running cannot be moved, and the plan found for it is
-/// put back beside what has happened.
+/// Re-planning in the middle of a day: the day as it stands becomes a value that can be searched on
+/// another thread, and the plan found for it is put beside what has happened.
 
-#include <optional>
 #include <vector>
 
 #include "live/outlook.h"
 #include "live/run_sheet.h"
+#include "plan/planner.h"
 
 namespace cinder::live {
 
+/// A day whose rest is to be planned. All moments are distances from the bell of `sheet`.
 struct Remaining {
-    /// Only tasks that are not over, with `now` as arrival; moments are relative to `bell`.
-    plan::Problem problem;
-    /// tasks[i] of the problem is tasks[original[i]] of the sheet.
-    std::vector<plan::TaskIndex> original;
-    /// Half-minutes of each task of the problem that lie behind it already.
-    std::vector<plan::HalfMinutes> elapsed;
-    /// The old plan of the same tasks as far as it goes, to stay close to.
-    plan::Schedule incumbent;
-    Instant bell;
+    RunSheet sheet;                     ///< the one in force
+    std::vector<plan::Actual> actuals;  ///< per task of the sheet
+    std::vector<Duration> durations;    ///< what the fire says of each; empty: nothing
     Instant now;
-    /// The whole sheet with what has happened in the place of what was planned.
-    RunSheet sheet;
-    friend bool operator==(const Remaining&, const Remaining&) = default;
+    Instant serve;  ///< as it stands
+
+    /// The same plan, the same facts, the same serve time: a plan for the one is a plan for the
+    /// other. A forecast that has moved a little since does not count.
+    [[nodiscard]] bool tellsTheSameAs(const Remaining& other) const;
 };
 
-/// `bell` is the serve time to plan for; the day's own, or a later one when that cannot be met.
-[[nodiscard]] Remaining remainingAt(const Day& day, const Outlook& outlook, Instant now,
-                                    Instant bell);
+/// `day.sheet` must be there; without `fire` every task lasts as planned.
+[[nodiscard]] Remaining remainingAt(const Day& day, Instant now,
+                                    const FireForecast* fire = nullptr);
 
-/// The whole sheet with `schedule`, found for `remaining.problem`, in place.
-[[nodiscard]] RunSheet rejoin(const Remaining& remaining, const plan::Schedule& schedule);
+/// The whole sheet with what has happened in the place of what was planned, and the rest planned
+/// again near to what everybody was told (plan::replan). When the serve time cannot be met, the
+/// plan is for the first one found, within hours, that can: the bell of the new sheet is then later
+/// than `serve`. The error is that of the serve time itself.
+[[nodiscard]] Result<RunSheet, plan::NoPlan> planRest(const Remaining& remaining,
+                                                      const plan::Search& search = {});
 
 }  // namespace cinder::live
