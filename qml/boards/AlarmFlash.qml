@@ -20,7 +20,7 @@ Rectangle {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: qsTr("Call")
 
-    TapHandler {}
+    MouseArea { anchors.fill: parent }
     ListView {
         anchors.fill: parent
         anchors.margins: Space.wide

@@ -23,6 +23,8 @@ Item {
         bottomMargin: Space.margin
         model: root.day.buffet
         spacing: Space.small
+        // A row behind the heading would still feel a touch on it.
+        clip: true
         cacheBuffer: Space.hurried * 8
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Set-up and line")

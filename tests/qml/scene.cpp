@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QImage>
 #include <QQmlContext>
+#include <QQmlIncubationController>
 #include <QQmlProperty>
 #include <QQuickItem>
 #include <QQuickWindow>
@@ -141,16 +142,19 @@ bool isReadable(QQuickItem& root, const QString& words) {
 
 void settle(QQuickWindow& window) {
     const auto isStill = [&window] {
+        // Rows beyond the edge of a list are made a few at a time, and lie anywhere until then.
+        const auto* rows = window.incubationController();
+        if (rows != nullptr && rows->incubatingObjectCount() > 0) return false;
         const auto order = shown(*window.contentItem());
         return std::none_of(order.begin(), order.end(), [](const QQuickItem* item) {
             return item->inherits("QQuickFlickable") && item->property("moving").toBool();
         });
     };
-    static_cast<void>(QTest::qWaitFor(isStill, 3000));
     // Drawing lays out; a list that was laid out may ask for more of itself once.
     for (int pass = 0; pass < 2; ++pass) {
         QCoreApplication::processEvents();
         static_cast<void>(window.grabWindow());
+        static_cast<void>(QTest::qWaitFor(isStill, 3000));
     }
 }
 

@@ -1,6 +1,9 @@
 #include "walk.h"
 
 #include <algorithm>
+#include <utility>
+
+#include "day.h"
 
 namespace cinder::face::scene {
 
@@ -41,8 +44,11 @@ app::TaskCard Walk::card(const TaskId& task) {
     return *at;
 }
 
-bool Walk::isCalling() const {
-    return find(QAccessible::AlertMessage, QStringLiteral("Call")) != nullptr;
+QQuickItem* Walk::undoButton() const {
+    return scene::find(app.root(), [](QQuickItem& item) {
+        return roleOf(item) == QAccessible::Button &&
+               nameOf(item).startsWith(QStringLiteral("Undo"));
+    });
 }
 
 void Walk::touch(QQuickItem* item) {
@@ -61,14 +67,14 @@ void Walk::go(const QString& board) {
 void Walk::undo() {
     const auto offered = app.look()->undo;
     REQUIRE(offered.has_value());
-    const auto undone = note<journal::Undone>(button(QStringLiteral("Undo")));
+    const auto undone = note<journal::Undone>(undoButton());
     REQUIRE(undone.operation.sequence > 0);
     const auto next = app.look()->undo;
     REQUIRE((!next || next->what != offered->what || next->task != offered->task ||
              next->number != offered->number));
 }
 
-void Walk::touchThrough(QQuickItem& over, const std::function<void()>& putBack) {
+void Walk::touchWhatIsCovered(const std::function<void()>& putBack) {
     const auto order = shown(app.root());
     const auto isOnAnotherTarget = [&](QPointF point) {
         return std::any_of(order.begin(), order.end(), [&](auto* item) {
@@ -76,28 +82,33 @@ void Walk::touchThrough(QQuickItem& over, const std::function<void()>& putBack) 
                    coverOf(*item, point) == nullptr;
         });
     };
-    std::vector<QPointF> hidden;
+    std::vector<std::pair<QPointF, std::string>> hidden;
     for (auto* item : order) {
-        const QPointF middle = visiblePart(*item).center();
-        if (isTarget(*item) && !over.isAncestorOf(item) && !visiblePart(*item).isEmpty() &&
-            visiblePart(over).contains(middle) && !isOnAnotherTarget(middle))
-            hidden.push_back(middle);
+        const QRectF part = visiblePart(*item);
+        if (isTarget(*item) && !part.isEmpty() && coverOf(*item, part.center()) != nullptr &&
+            !isOnAnotherTarget(part.center()))
+            hidden.emplace_back(part.center(), describe(*item));
     }
-    for (const QPointF& point : hidden) {
+    for (const auto& [point, what] : hidden) {
         const auto before = app.journal().size();
         const auto* board = boardOf(app.root());
         finger.touchAt(point);
-        INFO(glassName << ": touched at " << point.x() << "," << point.y());
+        INFO(glassName << ": felt through its cover: " << what);
         CHECK(app.journal().size() == before);
         CHECK(boardOf(app.root()) == board);
         putBack();
     }
 }
 
+void Walk::faceTheCall() {
+    if (call() == nullptr) touch(find(QAccessible::AlertMessage, app.day().line().callText));
+    REQUIRE(call() != nullptr);
+}
+
 void Walk::hearCalls() {
-    while (isCalling()) {
-        auto* call = find(QAccessible::AlertMessage, QStringLiteral("Call"));
-        auto* heard = scene::find(*call, named(QAccessible::Button, QStringLiteral("Heard")));
+    while (app.day().ringing()->count() > 0) {
+        faceTheCall();
+        auto* heard = scene::find(*call(), named(QAccessible::Button, QStringLiteral("Heard")));
         const auto silenced = note<journal::AlarmAcknowledged>(heard);
         for (const auto& timer : app.look()->timers)
             if (timer.name == silenced.alarm) REQUIRE(timer.acknowledged.has_value());

@@ -32,7 +32,11 @@ class Walk {
     /// The plate of `task` on the board that is open, scrolled for when it is far away.
     [[nodiscard]] QQuickItem* plateOf(const TaskId& task);
     [[nodiscard]] app::TaskCard card(const TaskId& task);
-    [[nodiscard]] bool isCalling() const;
+    /// The call that fills the board; null while none does.
+    [[nodiscard]] QQuickItem* call() const {
+        return find(QAccessible::AlertMessage, QStringLiteral("Call"));
+    }
+    [[nodiscard]] QQuickItem* undoButton() const;
 
     // --- touching ---
     /// Touches what must be reachable, and nothing may be noted by it.
@@ -52,13 +56,15 @@ class Walk {
     }
     /// By the tab at the thumb.
     void go(const QString& board);
-    /// Touches "Undo" in the bar; what it takes back is no longer offered.
+    /// Takes the last touch back; it is no longer offered afterwards.
     void undo();
+    /// Goes to the call that rings now, by its band if it fills another board.
+    void faceTheCall();
     /// Silences whatever calls, one touch each.
     void hearCalls();
-    /// Touches every control that `over` hides. Whatever else that does, the board under it must
-    /// not feel it: nothing noted, no other board open.
-    void touchThrough(QQuickItem& over, const std::function<void()>& putBack);
+    /// Touches the glass over every control that something else hides. Whatever that does, the
+    /// hidden control must not feel it: nothing noted, no other board open.
+    void touchWhatIsCovered(const std::function<void()>& putBack = [] {});
 
     RealDay app;
     const char* glassName;
