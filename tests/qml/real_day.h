@@ -70,7 +70,10 @@ class RealDay {
     [[nodiscard]] Settings& settings() const;
     [[nodiscard]] Day& day() const;
     [[nodiscard]] Events& events() const;
+    [[nodiscard]] app::Session& session() const { return *session_; }
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() { return session_->look(); }
+    /// The boards look again, without a pause for the screen to follow.
+    void beat() { face_->beatNow(); }
     /// Every operation of every event, as the disk has them now.
     [[nodiscard]] std::vector<journal::Operation> journal() const;
 
