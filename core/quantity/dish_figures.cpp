@@ -282,6 +282,7 @@ class Kitchen {
     }
 
     void reckonVessels();
+    void reckonOnLine();
     std::optional<Figure> capacity();
 
     Tally& tally_;
@@ -349,8 +350,11 @@ void Kitchen::reckonVessels() {
                          *holds};
     }
     out_.vessels = tally_.reckoned(std::move(figure));
+    reckonOnLine();
+}
 
-    // The load step says how many chafers the dish is given.
+/// The load step says how many chafers the dish is given; everything else stands there once.
+void Kitchen::reckonOnLine() {
     std::int32_t given = 1;
     std::string where = at("vessel");
     for (std::size_t s = 0; s < dish_.method.size(); ++s)

@@ -14,7 +14,7 @@ namespace cinder::cli {
 [[nodiscard]] Outcome<std::string> checkEvent(const Options& options);
 [[nodiscard]] Outcome<std::string> planEvent(const Options& options, const Clock& clock);
 /// What an event comes to: quantities, purchases, the line, the kitchen, the van. `clock` measures
-/// the search, made only when the event leaves the arrival to the plan.
+/// the search for the plan they hang on.
 [[nodiscard]] Outcome<std::string> listQuantities(const Options& options, const Clock& clock);
 [[nodiscard]] Outcome<std::string> listEvents(const Options& options);
 [[nodiscard]] Outcome<std::string> verifyStore(const Options& options);

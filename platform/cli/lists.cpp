@@ -1,3 +1,4 @@
+#include "app/from_plan.h"
 #include "cli/commands.h"
 #include "cli/document_text.h"
 #include "cli/event_file.h"
@@ -11,16 +12,15 @@ namespace cinder::cli {
 
 namespace {
 
-/// The plan says when the crew has to be there only when the event does not; no plan is no
-/// obstacle: the list then says that the arrival is missing.
+/// The plan says how long each fire cooks, and when the crew has to be there if the event does not.
+/// No plan is no obstacle: the list then says that the arrival is missing.
 quantity::FromPlan askPlan(const event::Event& event, const Options& options, const Clock& clock) {
-    if (event.site.arrival) return {};
     plan::Search search;
     search.seed = options.seed;
     search.budget.schedules = options.schedules;
     const auto day = planDay(event, search, clock);
     if (!day) return {};
-    return {day->at(day->plan.latestArrival), std::nullopt};
+    return app::fromPlan(day->event, day->problem, day->plan.schedule);
 }
 
 report::Style styleOf(const Options& options) {

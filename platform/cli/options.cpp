@@ -47,7 +47,8 @@ bool belongsTo(Command command, const std::string& word) {
     if (word == "--json")
         return command == Command::Check || command == Command::Plan || command == Command::Lists;
     if (word == "--csv" || word == "--customary") return command == Command::Lists;
-    if (word == "--seed" || word == "--schedules") return command == Command::Plan;
+    if (word == "--seed" || word == "--schedules")
+        return command == Command::Plan || command == Command::Lists;
     return command == Command::Play;
 }
 
@@ -129,8 +130,8 @@ std::string usage() {
   --csv LIST                    (lists) dishes, purchase, kitchen, line or pack as CSV
   --customary                   (lists) pounds, quarts and feet
   --language TAG                (plan, lists, play, events) names in this language if there
-  --seed N                      (plan) another search; the same seed gives the same plan
-  --schedules N                 (plan) how many schedules to try, 5000 unless said
+  --seed N                      (plan, lists) another search; the same seed gives the same plan
+  --schedules N                 (plan, lists) how many schedules to try, 5000 unless said
   --speed N                     (play) N times as fast as life, instead of at once
   --store FILE                  (play) keep the day's journal in this store
   --store-limit KIB             (play) as if the disk were full at this size

@@ -74,7 +74,7 @@ Figure oneGrate(Tally& tally, std::size_t index, Duration cooking, const cook::C
 
 }  // namespace
 
-std::vector<Figure> reckonCharcoal(Tally& tally, std::optional<Duration> cooking) {
+std::vector<Figure> reckonCharcoal(Tally& tally, const std::map<ResourceId, Duration>& cooking) {
     const auto fire = cook::fireFromHandTest(kHandTest);
     if (!fire) return {};
     const Figure bag = fact(tally, "trade/charcoal-bag");
@@ -87,7 +87,8 @@ std::vector<Figure> reckonCharcoal(Tally& tally, std::optional<Duration> cooking
         const Area bed = Area::ofRectangle(grate.length - grate.coolSide, grate.width);
         cook::FirePlan plan;
         plan.bed = bed;
-        plan.cooking = cooking.value_or(times[g]);
+        const auto planned = cooking.find(grate.id);
+        plan.cooking = planned == cooking.end() ? times[g] : planned->second;
         plan.fire = *fire;
         const auto need = cook::coalNeed(plan);
         if (!need) {

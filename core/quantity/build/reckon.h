@@ -2,6 +2,7 @@
 
 /// The one door: an event in, everything it comes to out.
 
+#include <map>
 #include <optional>
 
 #include "quantity/reckoning.h"
@@ -12,8 +13,8 @@ namespace cinder::quantity {
 struct FromPlan {
     /// When the crew has to be there; used when the event names no arrival.
     std::optional<Instant> arrival;
-    /// From the first piece laid to the last one pulled, on the busiest grate.
-    std::optional<Duration> cooking;
+    /// From the first piece laid to the last one pulled, on each grate that is used.
+    std::map<ResourceId, Duration> cooking;
 };
 
 /// Never throws; some hundred microseconds to a few milliseconds, growing with the menu, not with

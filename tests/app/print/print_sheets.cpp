@@ -5,6 +5,7 @@
 #include <QFontDatabase>
 #include <QGuiApplication>
 
+#include "app/from_plan.h"
 #include "event/json.h"
 #include "plan/build/build.h"
 #include "plan/planner.h"
@@ -28,7 +29,7 @@ std::vector<Sheet> sheets(const event::Event& event, const report::Style& style)
     if (problem) {
         const auto made = plan::makePlan(*problem, {{300, std::nullopt}, 1, nullptr, nullptr});
         if (made) {
-            fromPlan.arrival = event.serve.at + made->latestArrival;
+            fromPlan = app::fromPlan(event, *problem, made->schedule);
             all.push_back({"run", report::runSheet(
                                       event, {*problem, made->schedule, event.serve.at}, style)});
         }

@@ -12,7 +12,7 @@ namespace {
 
 /// The supper leaves its arrival to the plan.
 quantity::FromPlan planOf(const event::Event& event) {
-    return {event.serve.at - std::chrono::minutes{110}, std::nullopt};
+    return {event.serve.at - std::chrono::minutes{110}, {}};
 }
 
 }  // namespace

@@ -79,6 +79,18 @@ TEST_CASE("Each thing a dish does not say is missing at its own place") {
     CHECK(path([](auto& e) { e.site.arrival.reset(); }) == "/site/arrival");
 }
 
+TEST_CASE("Allergens nobody has stated are missing, which is not the same as none") {
+    auto text = event::write(test::orchard());
+    const std::string stated = "\"contains\": [\n        \"mustard\"\n      ],";
+    const auto at = text.find(stated);
+    REQUIRE(at != std::string::npos);
+    const auto read = event::parse(text.erase(at, stated.size()));
+    REQUIRE_FALSE(read.has_value());
+    REQUIRE(read.error().size() == 1);
+    CHECK(read.error()[0].what == What::Missing);
+    CHECK(read.error()[0].path == "/menu/0/contains");
+}
+
 TEST_CASE("Nobody is no event") {
     auto event = test::orchard();
     event.guests.adults = 0;
