@@ -22,7 +22,8 @@ struct Budget {
     /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;
     const Clock* clock = nullptr;
-    /// Nodes of the exact arm, which follows the search on problems small enough for it; 0: none.
+    /// Contradictions the exact arm, which follows the search, may learn from; 0: no exact arm. One
+    /// costs about as much as two to five schedules.
     std::int64_t exactNodes = 2000;
 };
 

@@ -1,13 +1,14 @@
 #pragma once
 
-/// The exact arm for small problems: branch and bound over orders.
+/// The exact arm: proves small plans best, impossible ones impossible, and bounds the others.
 ///
-/// All limits are least distances between starts. Where the earliest starts overload a resource or
-/// the people with a skill, some pair of a minimal overloading set has to be put in order, and each
-/// ordered pair is a branch; what an earlier branch has ruled out is added as a distance to the
-/// later ones, so that no schedule is looked at twice. Sources: B. De Reyck, W. Herroelen, EJOR 111
-/// (1998) for the scheme; M. Bartusch et al., Annals of OR 16 (1988) for forbidden sets; from
-/// memory.
+/// Starts are numbers between bounds; links, capacities and pairs that cannot overlap narrow them,
+/// decisions split what is left, and every contradiction leaves a lesson (BoundsStore). Half of the
+/// rounds ask first whether everything fits into the least time not yet refuted, so that a search
+/// that runs out of contradictions still leaves a better bound: destructive improvement. Sources:
+/// A. Schutt, T. Feydy, P. J. Stuckey, M. G. Wallace, "Solving RCPSP/max by lazy clause
+/// generation", J. Scheduling 16 (2013); R. Klein, A. Scholl, EJOR 112 (1999) for destructive
+/// bounds; from memory.
 ///
 /// People are counted, not named, and interruptible work is left to the search: with either, the
 /// result bounds the makespan from below; without, it is the makespan.
@@ -18,19 +19,24 @@
 namespace cinder::plan::search {
 
 struct ExactLimits {
-    std::int64_t nodes = 20'000;
+    /// Contradictions to learn from. Memory grows with them, some hundred bytes each.
+    std::int64_t contradictions = 2'000;
     /// Look only for makespans below it.
     Slot upper = kNoSlot;
     EndNow endNow;
+    /// Starts of a good schedule, to look near; empty: none.
+    Row<Slot> hint;
 };
 
 struct ExactResult {
-    /// The whole tree was seen: no schedule is shorter than `least` (of all, or below `upper`).
+    /// No schedule is shorter than `least` (of all, or below `upper`).
     bool isComplete = false;
     /// Starts of the best schedule found below `upper`; empty when there is none.
     Row<Slot> start;
     Slot least = kNoSlot;
-    std::int64_t nodes = 0;
+    /// No schedule is shorter than it, proven even when the search is not complete.
+    Slot bound = 0;
+    std::int64_t contradictions = 0;
 };
 
 /// Whether the arm sees all there is to `project`, so that its schedules are plans.

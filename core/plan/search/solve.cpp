@@ -97,8 +97,9 @@ bool improveExactly(const Project& backward, const Search& search, Slot bound,
         (isValid && found->makespan <= bound))
         return true;
     const Slot upper = isValid ? found->makespan : backward.horizon + 1;
-    const ExactResult exact =
-        solveExactly(backward, {search.budget.exactNodes, upper, endingOf(search)});
+    const ExactResult exact = solveExactly(
+        backward,
+        {search.budget.exactNodes, upper, endingOf(search), isValid ? found->start : Row<Slot>()});
     const bool isWhole = isExactFor(backward);
     if (exact.start.size() != 0 && isWhole) {
         found = Draft(backward);
@@ -107,9 +108,8 @@ bool improveExactly(const Project& backward, const Search& search, Slot bound,
             found->finish[j] = exact.start[j] + backward.duration[j];
         found->makespan = exact.least;
     }
-    if (!exact.isComplete) return true;
-    if (exact.start.size() == 0 && !isValid) return false;
-    plan.arrivalBound = std::min(plan.arrivalBound, FromBell{backward.real(exact.least)});
+    if (exact.isComplete && exact.start.size() == 0 && !isValid) return false;
+    plan.arrivalBound = std::min(plan.arrivalBound, FromBell{backward.real(exact.bound)});
     return true;
 }
 

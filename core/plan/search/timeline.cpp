@@ -64,14 +64,18 @@ std::int32_t Timeline::earliestFit(const std::uint64_t* demand, std::int32_t fro
     return horizon_;
 }
 
-std::int64_t Timeline::mostFree(std::int32_t lane) const {
+std::int64_t Timeline::freeAt(std::int32_t lane, std::int32_t at) const {
     const std::int32_t perWord = 64 / lanes_.bits;
     const std::int32_t shift = (lane % perWord) * lanes_.bits;
     const std::uint64_t mask = (std::uint64_t{1} << (lanes_.bits - 1)) - 1;
-    std::uint64_t most = 0;
+    return static_cast<std::int64_t>(free_[at * lanes_.words + lane / perWord] >> shift & mask);
+}
+
+std::int64_t Timeline::mostFree(std::int32_t lane) const {
+    std::int64_t most = 0;
     for (std::int32_t t = 0; t < horizon_; ++t)
-        most = std::max(most, free_[t * lanes_.words + lane / perWord] >> shift & mask);
-    return static_cast<std::int64_t>(most);
+        most = std::max(most, freeAt(lane, t));
+    return most;
 }
 
 void Timeline::occupy(const std::uint64_t* demand, std::int32_t from, std::int32_t until) {
