@@ -16,7 +16,7 @@ constexpr Duration kLongestCook = 4h;
 constexpr Duration kLongestRest = 75min;
 /// What the model cannot follow (wind, drying, the fire between two looks), as a share of the time
 /// from the last reading to the pull. Chosen on simulated cooks of a richer model, see bench_cook.
-constexpr double kModelShare = 0.04;
+constexpr double kModelShare = 0.03;
 /// The least published rise of oven roasts, 3 °C (three cookery sources; weak).
 constexpr TemperatureDelta kLeastRise = TemperatureDelta::fromKelvin(3);
 constexpr int kDraws = 200;

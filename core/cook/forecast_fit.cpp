@@ -21,6 +21,9 @@ constexpr double kPlaceOnGrate = 0.15;
 constexpr double kLongestStep = 0.5;
 constexpr int kMostSteps = 5;
 constexpr double kSettled = 0.01;
+/// Nor is a step taken for less: minus log likelihoods this close are the same belief (one standard
+/// deviation is 0.5).
+constexpr double kWorthwhile = 0.1;
 
 double square(double x) {
     return x * x;
@@ -76,7 +79,8 @@ void FittedBatch::fitReadings() {
         const std::vector<Pair> from = at;
         const Pair fireFrom = fire;
         double moved = 0;
-        for (double share = 1.0; share > 0.1; share *= 0.5) {
+        double gained = 0;
+        for (double share = 1.0; share > 0.2; share *= 0.5) {
             const auto along = [share](const Pair& a, const Pair& b) {
                 const Pair d = shortened(b - a);
                 return a + Pair{share * d.flux, share * d.thick};
@@ -91,11 +95,12 @@ void FittedBatch::fitReadings() {
             }
             if (moved < kSettled) break;
             const double cost = look();
-            const bool better = cost <= costBefore;
-            costBefore = better ? cost : costBefore;
-            if (better) break;
+            gained = costBefore - cost;
+            if (gained < 0) continue;
+            costBefore = cost;
+            break;
         }
-        if (moved < kSettled) break;
+        if (moved < kSettled || gained < kWorthwhile) break;
     }
     fit_ = fitShared(shared, own, evidence);
 }

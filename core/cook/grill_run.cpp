@@ -132,8 +132,13 @@ RestPeak restPiece(Slab& slab, const Side& both, Duration lasting,
         y0 = y1;
         t1 = t2;
         y1 = y2;
-        if (watch) watch(t2, slab);
-        return true;
+        if (watch) {
+            watch(t2, slab);
+            return true;
+        }
+        // Nothing outside is warm enough to turn a falling middle round.
+        const bool isPast = t0 > 0 && y1 < y0 && y1 > both.surroundings.celsius();
+        return !isPast || both.radiant.wattsPerSquareMetre > 0;
     });
     return {Temperature::fromCelsius(best), fromSeconds(bestAt)};
 }
@@ -143,6 +148,7 @@ Result<RefinementError, CookError> refinementError(const RunAt& make, Resolution
     Resolution half = resolution;
     half.cells = resolution.cells / 2;
     half.longestStep = resolution.longestStep * 2;
+    half.firstStep = resolution.firstStep * 2;
     auto fine = make(resolution);
     if (!fine) return fail(fine.error());
     auto rough = make(half);

@@ -61,7 +61,7 @@ inline Slab drawPiece(Draw& draw, const PieceOnGrate& piece) {
         Slab::make(
             {&layer, 1},
             piece.start + TemperatureDelta::fromKelvin(-static_cast<double>(stood.count()) / 6e5),
-            {40, std::chrono::seconds(15), false})
+            {40, std::chrono::seconds(15)})
             .value();
     cold.advance(air, air, stood);
     return cold;

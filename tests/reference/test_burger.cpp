@@ -39,7 +39,8 @@ Side scaledSide(double film, double around) {
 Slab scaledSlab(int cells, double step) {
     const Layer layer{Length::fromMetres(1), Material::constant({{1}, {1}, {1e6}}).value()};
     return Slab::make({&layer, 1}, Temperature::fromCelsius(0),
-                      {cells, Duration(std::llround(1000 * kUnitSeconds * step)), true})
+                      {cells, Duration(std::llround(1000 * kUnitSeconds * step)),
+                       Duration(std::llround(100 * kUnitSeconds * step)), 0.0})
         .value();
 }
 
@@ -167,6 +168,7 @@ TEST_CASE("every row of the burger model is met") {
         if (id[0] != 'B') continue;
         INFO(id << " " << row.at("quantity"));
         REQUIRE(ours.count(id) == 1);
-        CHECK(std::abs(ours.at(id) - number(row.at("value"))) <= tolerance(row));
+        // The table is rounded to the sixth decimal.
+        CHECK(std::abs(ours.at(id) - number(row.at("value"))) <= tolerance(row) + 5e-7);
     }
 }

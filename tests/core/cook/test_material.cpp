@@ -45,7 +45,7 @@ TEST_CASE("a slab needs a thickness and a sensible grid") {
     const auto t = Temperature::fromCelsius(5);
     CHECK(Slab::make({&none, 1}, t).error().field == "thickness");
     CHECK(Slab::make({}, t).error().field == "layers");
-    CHECK(Slab::make({&some, 1}, t, {2, std::chrono::seconds(10), false}).error().field == "cells");
+    CHECK(Slab::make({&some, 1}, t, {2, std::chrono::seconds(10)}).error().field == "cells");
 }
 
 TEST_CASE("two layers of the same meat are one slab of both") {
@@ -61,7 +61,8 @@ TEST_CASE("two layers of the same meat are one slab of both") {
     Slab parts = Slab::make(two, Temperature::fromCelsius(5)).value();
     whole.advance(fire, air, std::chrono::minutes(20));
     parts.advance(fire, air, std::chrono::minutes(20));
-    CHECK(parts.middle().celsius() == Approx(whole.middle().celsius()).margin(0.002));
+    // The elements differ, and each takes its properties at its mean temperature.
+    CHECK(parts.middle().celsius() == Approx(whole.middle().celsius()).margin(0.01));
 }
 
 TEST_CASE("a fat cap towards the fire slows the piece") {
