@@ -68,6 +68,7 @@ event::Faults Tally::faults() const {
 }
 
 std::int64_t roundedUp(double value) {
+    if (!(value < static_cast<double>(kMostCounted))) return kMostCounted;
     const double slack = 1e-9 * std::fmax(1.0, std::fabs(value));
     return static_cast<std::int64_t>(std::ceil(value - slack));
 }

@@ -111,8 +111,12 @@ class Tally {
     event::Faults faults_;
 };
 
+/// A million tonnes in grams: nothing here is more, and products of it still fit 64 bits.
+inline constexpr std::int64_t kMostCounted = 1'000'000'000'000;
+
 /// Smallest whole number not below `value`, forgiving the last digits of a quotient that should
-/// have been whole (100 × 55 % is 55, not 56). `value` is not negative and below 2^52.
+/// have been whole (100 × 55 % is 55, not 56). `value` is not negative; more than kMostCounted
+/// counts as that, because a person's own value may be anything.
 [[nodiscard]] std::int64_t roundedUp(double value);
 /// Smallest multiple of `step` not below `value`.
 [[nodiscard]] std::int64_t roundedUpTo(double value, std::int64_t step);
