@@ -116,7 +116,8 @@ void printSpeed() {
             cooked += run.slab().coldestCelsius();
         });
         std::printf("  one piece, %s: %.0f us per hour of cooking, %.1f million times real time\n",
-                    quick ? "24 cells, up to 60 s" : "60 cells, up to 10 s", each * 1e6, 3600 / each / 1e6);
+                    quick ? "24 cells, up to 60 s" : "60 cells, up to 10 s", each * 1e6,
+                    3600 / each / 1e6);
     }
     for (const auto& [pieces, probes] : {std::pair{1, 4}, {40, 0}, {40, 8}, {40, 40}}) {
         std::vector<double> took;
