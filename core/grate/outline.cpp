@@ -21,9 +21,23 @@ Vec inMillimetres(const Point& p) {
     return {p.x.millimetres(), p.y.millimetres()};
 }
 
-Vec sideDirection(int side) {
-    const double angle = 2.0 * std::numbers::pi * side / kSides;
-    return {std::cos(angle), std::sin(angle)};
+/// Directions a whole turn around, ascending; `more` are angles from 0 to a turn besides.
+std::vector<Vec> directions(std::initializer_list<double> more) {
+    std::vector<double> angles(more);
+    for (int side = 0; side < kSides; ++side) {
+        const double angle = 2.0 * std::numbers::pi * side / kSides;
+        const auto isNear = [angle](double other) { return std::abs(other - angle) < 1e-3; };
+        if (std::none_of(more.begin(), more.end(), isNear)) angles.push_back(angle);
+    }
+    std::sort(angles.begin(), angles.end());
+    std::vector<Vec> made;
+    for (const double angle : angles)
+        made.push_back({std::cos(angle), std::sin(angle)});
+    return made;
+}
+
+std::vector<Vec> flanked(double angle) {
+    return directions({angle, 2.0 * std::numbers::pi - angle});
 }
 
 /// Where two lines {p : direction·p = reach} cross.
@@ -34,11 +48,11 @@ Vec cross(Vec a, double reachA, Vec b, double reachB) {
 
 /// The polygon around a convex body, from how far the body reaches in each direction.
 template <class Reach>
-std::vector<Vec> around(Reach&& reach) {
+std::vector<Vec> around(const std::vector<Vec>& sides, Reach&& reach) {
     std::vector<Vec> corners;
-    for (int side = 0; side < kSides; ++side) {
-        const Vec a = sideDirection(side);
-        const Vec b = sideDirection(side + 1);
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        const Vec a = sides[i];
+        const Vec b = sides[(i + 1) % sides.size()];
         corners.push_back(cross(a, reach(a), b, reach(b)));
     }
     return corners;
@@ -51,16 +65,22 @@ std::vector<Vec> atOrigin(const Footprint& piece) {
     const double narrow = piece.narrowWidth.millimetres();
     switch (piece.shape) {
         case Shape::Round:
-            return around([&](Vec d) {
+            return around(directions({}), [&](Vec d) {
                 return d.x * length / 2 + d.y * width / 2 +
                        std::hypot(d.x * length / 2, d.y * width / 2);
             });
-        case Shape::Teardrop:
-            return around([&](Vec d) {
+        case Shape::Teardrop: {
+            // The straight flanks touch both circles; where one circle holds the other, none.
+            const double apart = length - (width + narrow) / 2;
+            const double taper = (width - narrow) / 2;
+            const auto sides =
+                taper < apart - 1e-3 ? flanked(std::acos(taper / apart)) : directions({});
+            return around(sides, [&](Vec d) {
                 const double wide = d.x * width / 2 + d.y * width / 2 + width / 2;
                 const double tail = d.x * (length - narrow / 2) + d.y * width / 2 + narrow / 2;
                 return std::max(wide, tail);
             });
+        }
         case Shape::Tapered:
         case Shape::Skewer:
             break;

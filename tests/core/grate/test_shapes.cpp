@@ -156,6 +156,11 @@ TEST_CASE("the judge would see a layout that is too tight") {
 TEST_CASE("a teardrop shorter than it is wide is no teardrop") {
     CHECK_FALSE(grate::isReal({mm(100), mm(120), mm(60), Shape::Teardrop}));
     CHECK(grate::isReal({mm(100), mm(120), mm(60), Shape::Tapered}));
+    // As long as wide it is a disc, whatever its narrow end.
+    for (const double narrow : {0.0, 60.0, 100.0}) {
+        const auto outline = grate::outlineAt({mm(100), mm(100), mm(narrow), Shape::Teardrop}, {});
+        CHECK(grate::areaSquareMillimetres(outline) == Approx(7854).epsilon(0.01));
+    }
     CHECK_FALSE(grate::isReal({mm(100), mm(60), mm(80)}));
     CHECK(grate::mostPieces({mm(900), mm(600), mm(0)},
                             {mm(100), mm(120), mm(60), Shape::Teardrop}) == 0);
