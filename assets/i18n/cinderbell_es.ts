@@ -29,6 +29,10 @@
         <source>Plan again</source>
         <translation>Replanificar</translation>
     </message>
+    <message>
+        <source>chance that all is out by the bell</source>
+        <translation>probabilidad de tener todo servido a la campana</translation>
+    </message>
 </context>
 <context>
     <name>BuffetBoard</name>
@@ -222,10 +226,40 @@
     </message>
 </context>
 <context>
+    <name>OptionPlate</name>
+    <message>
+        <source>Do this</source>
+        <translation>Hacerlo</translation>
+    </message>
+    <message>
+        <source>Do this: %1</source>
+        <translation>Hacerlo: %1</translation>
+    </message>
+</context>
+<context>
     <name>PersonPlate</name>
     <message>
         <source>then %1 · %2</source>
         <translation>luego %1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>PromisePage</name>
+    <message>
+        <source>Promise</source>
+        <translation>Promesa</translation>
+    </message>
+    <message>
+        <source>Back to the lead board</source>
+        <translation>Volver al tablero del jefe</translation>
+    </message>
+    <message>
+        <source>Reckoning: every answer is planned, not guessed …</source>
+        <translation>Calculando: cada respuesta se planifica, no se adivina …</translation>
+    </message>
+    <message>
+        <source>What would help, smallest change of each kind</source>
+        <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
     </message>
 </context>
 <context>
@@ -263,6 +297,14 @@
     <message>
         <source>List</source>
         <translation>Lista</translation>
+    </message>
+    <message>
+        <source>holds up the bell</source>
+        <translation>retiene la campana</translation>
+    </message>
+    <message>
+        <source>slack</source>
+        <translation>holgura</translation>
     </message>
 </context>
 <context>
@@ -468,6 +510,101 @@
     <message>
         <source>No sound on this device: calls flash the whole board.</source>
         <translation>Sin sonido en este aparato: los avisos iluminan todo el tablero.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>four days of five by %1</source>
+        <translation>cuatro de cada cinco días a las %1</translation>
+    </message>
+    <message>
+        <source>15 min earlier: %1</source>
+        <translation>15 min antes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Promise</name>
+    <message>
+        <source>serve at %1</source>
+        <translation>servir a las %1</translation>
+    </message>
+    <message>
+        <source>arrive at %1</source>
+        <translation>llegar a las %1</translation>
+    </message>
+    <message>
+        <source>It can be done.</source>
+        <translation>Se puede.</translation>
+    </message>
+    <message>
+        <source>It can be done, with %1 to spare.</source>
+        <translation>Se puede, y sobran %1.</translation>
+    </message>
+    <message>
+        <source>Not like this: %1 too short.</source>
+        <translation>Así no: faltan %1.</translation>
+    </message>
+    <message>
+        <source>The crew may come as late as %1.</source>
+        <translation>El equipo puede llegar hasta las %1.</translation>
+    </message>
+    <message>
+        <source>Proven: no plan lets them come later.</source>
+        <translation>Demostrado: ningún plan permite llegar más tarde.</translation>
+    </message>
+    <message>
+        <source>No plan lets them come more than %1 later.</source>
+        <translation>Ningún plan permite llegar más de %1 después.</translation>
+    </message>
+    <message>
+        <source>Weakest link: %1, %2 of slack.</source>
+        <translation>Punto más débil: %1, %2 de holgura.</translation>
+    </message>
+    <message>
+        <source>Come %1 earlier</source>
+        <translation>Llegar %1 antes</translation>
+    </message>
+    <message>
+        <source>, at %1</source>
+        <translation>, a las %1</translation>
+    </message>
+    <message>
+        <source>Serve %1 later, at %2</source>
+        <translation>Servir %1 más tarde, a las %2</translation>
+    </message>
+    <message>
+        <source>Prepare before leaving: %1</source>
+        <translation>Preparar antes de salir: %1</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Omitir: %1</translation>
+    </message>
+    <message>
+        <source>%1 more of: %2</source>
+        <translation>%1 más de: %2</translation>
+    </message>
+    <message>
+        <source>One person more: %1</source>
+        <translation>Una persona más: %1</translation>
+    </message>
+    <message>
+        <source>enough; gains %1</source>
+        <translation>basta; gana %1</translation>
+    </message>
+    <message>
+        <source>not enough alone; gains %1</source>
+        <translation>no basta por sí solo; gana %1</translation>
+    </message>
+    <message>
+        <source>1 guest</source>
+        <translation>1 invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests</source>
+        <translation>%1 invitados</translation>
     </message>
 </context>
 <context>

@@ -98,6 +98,22 @@ Taken Session::open(const EventId& event) {
     return state_->load(event);
 }
 
+Taken Session::redescribe(const std::string& document) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    auto event = event::parse(document);
+    if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
+    if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    auto sheet = planFor(*event);
+    if (!sheet) return fail(std::move(sheet.error()));
+    std::vector<journal::Body> bodies;
+    bodies.emplace_back(journal::EventDescribed{document});
+    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(*sheet)});
+    if (auto stored = state_->recordAll(event->id, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    return open(event->id);
+}
+
 Result<EventId, Refusal> Session::rehearse(int speed, Duration lead) {
     if (auto no = state_->objection()) return fail(std::move(*no));
     const live::Day& day = state_->open->day;

@@ -71,6 +71,9 @@ class Session {
     /// Takes an event document into the store, plans it and opens it.
     [[nodiscard]] Result<EventId, Refusal> importEvent(const std::string& document);
     [[nodiscard]] Result<void, Refusal> open(const EventId& event);
+    /// The open event is now as `document` says: stored, planned anew and shown. Only while nothing
+    /// has been done yet; afterwards, and for another event's document, NotNow.
+    [[nodiscard]] Result<void, Refusal> redescribe(const std::string& document);
     /// A copy of the open event on a simulated clock that starts `lead` before its first task.
     [[nodiscard]] Result<EventId, Refusal> rehearse(int speed, Duration lead);
     [[nodiscard]] Result<void, Refusal> setRehearsalSpeed(int speed);

@@ -10,6 +10,7 @@ Column {
     required property Day day
     property bool isNarrow: false
     signal moveBell()
+    signal askPromise()
 
     spacing: Space.gap
 
@@ -48,32 +49,11 @@ Column {
             lineHeight: size * 1.2
         }
     }
-    Item {
+    ReadyPlate {
+        objectName: "promise"
         width: root.width
-        height: Space.touch
-
-        Plate {
-            anchors.fill: parent
-            fill: root.day.line.isLate ? Theme.emberWash : Theme.waterWash
-            edge: root.day.line.isLate ? Theme.ember : Theme.water
-        }
-        StateMark {
-            id: readyMark
-            x: Space.margin
-            anchors.verticalCenter: parent.verticalCenter
-            mark: root.day.line.readyMark
-        }
-        Label {
-            anchors.left: readyMark.right
-            anchors.leftMargin: Space.gap
-            anchors.right: parent.right
-            anchors.rightMargin: Space.gap
-            anchors.verticalCenter: parent.verticalCenter
-            text: root.day.line.ready + " · " + root.day.line.spare
-            size: Type.lead
-            isStrong: true
-            maximumLineCount: 2
-        }
+        day: root.day
+        onClicked: root.askPromise()
     }
     Row {
         id: touches
@@ -99,6 +79,25 @@ Column {
             glyph: root.isNarrow ? "" : Icons.sheet
             text: qsTr("Plan again")
             onClicked: root.day.replan()
+        }
+    }
+    Row {
+        visible: root.day.line.chance !== ""
+        spacing: Space.margin
+
+        Figure { id: chance; text: root.day.line.chance; size: Type.countdown * 0.8 }
+        Column {
+            anchors.verticalCenter: chance.verticalCenter
+            width: root.width - chance.width - Space.margin
+            spacing: Space.tight
+
+            Label { width: parent.width; text: qsTr("chance that all is out by the bell"); isStrong: true }
+            Label {
+                width: parent.width
+                text: root.day.line.chanceReady + " · " + root.day.line.chanceEarlier
+                size: Type.small
+                color: Theme.ash
+            }
         }
     }
 }

@@ -12,6 +12,7 @@ Flickable {
     required property Day day
     property bool isNarrow: false
     signal moveBell()
+    signal askPromise()
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin
                                                : (root.width - 3 * Space.wide) / 2
 
@@ -28,6 +29,7 @@ Flickable {
         day: root.day
         isNarrow: root.isNarrow
         onMoveBell: root.moveBell()
+        onAskPromise: root.askPromise()
     }
     Column {
         id: crew

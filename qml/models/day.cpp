@@ -1,6 +1,7 @@
 #include "day.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "cautions.h"
 #include "settings.h"
@@ -103,6 +104,16 @@ Headline Day::headline() const {
     if (day.ready) {
         h.ready = tr("Ready %1").arg(words_.clock(*day.ready));
         h.spare = Words::spare(day.lateness);
+    }
+    const auto percent = [](double share) {
+        return tr("%1 %").arg(static_cast<int>(std::floor(share * 100)));
+    };
+    if (day.onTime && !h.isPastBell) {
+        h.chance = percent(*day.onTime);
+        if (day.ready80)
+            h.chanceReady = tr("four days of five by %1").arg(words_.clock(*day.ready80));
+        if (day.onTimeQuarterHourEarlier)
+            h.chanceEarlier = tr("15 min earlier: %1").arg(percent(*day.onTimeQuarterHourEarlier));
     }
     h.readyMark = h.isLate ? QStringLiteral("late") : QStringLiteral("done");
     if (const auto* card = day.weakest ? findCard(day, *day.weakest) : nullptr) {

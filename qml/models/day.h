@@ -28,6 +28,10 @@ struct Headline {
     Q_PROPERTY(QString weakest MEMBER weakest)
     Q_PROPERTY(QString weakestSlack MEMBER weakestSlack)
     Q_PROPERTY(QString weakestLatest MEMBER weakestLatest)
+    /// "86 %", and what goes with it; empty while it is not known.
+    Q_PROPERTY(QString chance MEMBER chance)
+    Q_PROPERTY(QString chanceReady MEMBER chanceReady)
+    Q_PROPERTY(QString chanceEarlier MEMBER chanceEarlier)
     Q_PROPERTY(QString rehearsal MEMBER rehearsal)
     Q_PROPERTY(QString buffetProgress MEMBER buffetProgress)
     Q_PROPERTY(QString undo MEMBER undo)
@@ -46,7 +50,7 @@ struct Headline {
   public:
     QString name, bellLarge, bellCaption, serveClock, promised, fromBell, ready, spare, readyMark;
     QString weakest, weakestSlack, weakestLatest, rehearsal, buffetProgress, undo, deference;
-    QString callBoard, callText;
+    QString callBoard, callText, chance, chanceReady, chanceEarlier;
     bool isCallMine = false;
     bool isPastBell = false, isLate = false, isRehearsal = false, isReadOnly = false;
     int speed = 1;

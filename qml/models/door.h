@@ -23,6 +23,9 @@ class Door {
 
     [[nodiscard]] virtual Result<std::vector<app::EventEntry>, app::Refusal> events() const = 0;
     [[nodiscard]] virtual Result<EventId, app::Refusal> importEvent(const std::string& doc) = 0;
+    /// The open event as described; nothing while none is open.
+    [[nodiscard]] virtual std::optional<event::Event> described() const = 0;
+    [[nodiscard]] virtual Taken redescribe(const std::string& document) = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;
     [[nodiscard]] virtual Taken setRehearsalSpeed(int speed) = 0;

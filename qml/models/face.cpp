@@ -13,6 +13,7 @@
 #include <QTranslator>
 
 #include "events.h"
+#include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
 #include "session_door.h"
@@ -41,6 +42,7 @@ struct Face::Parts {
           settings(places.settingsFile),
           day(*door, settings),
           events(*door, settings, std::move(places.demos)),
+          promise(*door, settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -52,6 +54,7 @@ struct Face::Parts {
     Settings settings;
     Day day;
     Events events;
+    Promise promise;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -96,12 +99,13 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     parts->pulse.setTimerType(Qt::PreciseTimer);
     QObject::connect(&parts->pulse, &QTimer::timeout, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
                      [parts] { parts->speak(); });
     parts->engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
-          static_cast<QObject*>(&parts->events)})
+          static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -123,6 +127,7 @@ bool Face::show() {
         {QStringLiteral("settings"), QVariant::fromValue(&parts_->settings)},
         {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
+        {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();
@@ -142,6 +147,7 @@ QImage Face::draw(const View& view) {
     frame->setProperty("sheet", isSheet ? view.place : QString());
     // Twice: what is laid out by the first round may lay out something else.
     QCoreApplication::processEvents();
+    parts_->promise.settle();
     QCoreApplication::processEvents();
     return shown->grabWindow();
 }

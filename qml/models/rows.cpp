@@ -84,6 +84,13 @@ const std::vector<Role<NoticeRow>>& NoticeRow::roles() {
     return all;
 }
 
+const std::vector<Role<OptionRow>>& OptionRow::roles() {
+    static const std::vector<Role<OptionRow>> all{
+        CINDER_ROLE(OptionRow, key), CINDER_ROLE(OptionRow, text), CINDER_ROLE(OptionRow, note),
+        CINDER_ROLE(OptionRow, isEnough)};
+    return all;
+}
+
 const std::vector<Role<EventRow>>& EventRow::roles() {
     static const std::vector<Role<EventRow>> all{
         CINDER_ROLE(EventRow, key), CINDER_ROLE(EventRow, name), CINDER_ROLE(EventRow, when),
@@ -97,7 +104,8 @@ const std::vector<Role<BlockRow>>& BlockRow::roles() {
         CINDER_ROLE(BlockRow, length),       CINDER_ROLE(BlockRow, level),
         CINDER_ROLE(BlockRow, name),         CINDER_ROLE(BlockRow, times),
         CINDER_ROLE(BlockRow, mark),         CINDER_ROLE(BlockRow, isLate),
-        CINDER_ROLE(BlockRow, isStanding),   CINDER_ROLE(BlockRow, plannedLeft),
+        CINDER_ROLE(BlockRow, isStanding),   CINDER_ROLE(BlockRow, isCritical),
+        CINDER_ROLE(BlockRow, slack),        CINDER_ROLE(BlockRow, plannedLeft),
         CINDER_ROLE(BlockRow, plannedWidth), CINDER_ROLE(BlockRow, isMoved)};
     return all;
 }

@@ -97,6 +97,16 @@ struct NoticeRow {
     friend bool operator==(const NoticeRow&, const NoticeRow&) = default;
 };
 
+/// One change that would keep the promise, or help.
+struct OptionRow {
+    QString key;  ///< its number
+    QString text;
+    QString note;  ///< what it gains
+    bool isEnough = false;
+    static const std::vector<Role<OptionRow>>& roles();
+    friend bool operator==(const OptionRow&, const OptionRow&) = default;
+};
+
 struct EventRow {
     QString key;
     QString name;
@@ -117,6 +127,8 @@ struct BlockRow {
     QString mark;
     bool isLate = false;
     bool isStanding = false;  ///< nobody's hands are on it
+    bool isCritical = false;  ///< a link of the chain that holds up the bell
+    double slack = 0;         ///< minutes it may end later without moving the bell
     double plannedLeft = 0;
     double plannedWidth = 0;
     bool isMoved = false;  ///< away from where it was planned

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "row_maker.h"
+
 namespace cinder::face {
 
 namespace {
@@ -39,6 +41,7 @@ BlockRow block(const app::TaskCard& card, Instant from, Instant to, Instant edge
     row.times = words.clock(from) + QStringLiteral(" – ") + words.clock(to);
     row.mark = markOf(card.state);
     row.isLate = card.isLate;
+    row.isCritical = card.isCritical;
     row.plannedLeft = row.begin;
     row.plannedWidth = row.length;
     return row;
@@ -90,6 +93,7 @@ void RunSheet::show(const app::Snapshot& day, const Words& words) {
             auto row = block(card, card.start, card.finish, edge, words);
             row.key = toText(card.id.text());
             row.isStanding = card.work.empty();
+            if (isOpen(card)) row.slack = std::max(0.0, toMinutes(card.slack));
             row.plannedLeft = toMinutes(card.plannedStart - edge);
             row.plannedWidth = std::max(0.5, toMinutes(card.plannedFinish - card.plannedStart));
             row.isMoved = std::abs(row.plannedLeft - row.begin) >= 1 ||

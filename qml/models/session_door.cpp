@@ -8,6 +8,13 @@ Result<std::vector<app::EventEntry>, app::Refusal> SessionDoor::events() const {
 Result<EventId, app::Refusal> SessionDoor::importEvent(const std::string& doc) {
     return session_.importEvent(doc);
 }
+std::optional<event::Event> SessionDoor::described() const {
+    const auto* event = session_.described();
+    return event != nullptr ? std::optional(*event) : std::nullopt;
+}
+Taken SessionDoor::redescribe(const std::string& document) {
+    return session_.redescribe(document);
+}
 Taken SessionDoor::open(const EventId& event) {
     return session_.open(event);
 }

@@ -12,6 +12,8 @@ class SessionDoor final : public Door {
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
+    [[nodiscard]] std::optional<event::Event> described() const override;
+    [[nodiscard]] Taken redescribe(const std::string& document) override;
     [[nodiscard]] Taken open(const EventId& event) override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;

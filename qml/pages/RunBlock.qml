@@ -13,6 +13,8 @@ Item {
     required property string mark
     required property bool isLate
     required property bool isStanding
+    required property bool isCritical
+    required property double slack
     required property double plannedLeft
     required property double plannedWidth
     required property bool isMoved
@@ -49,6 +51,14 @@ Item {
         border.color: root.isLate || root.mark === "over" ? Theme.ember
              : root.mark === "running" ? Theme.water : root.isOver ? Theme.hairline : Theme.edge
 
+        // The chain that holds up the bell: a heavy foot.
+        Rectangle {
+            visible: root.isCritical
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: Space.small
+            color: Theme.ember
+        }
         Label {
             readonly property real edge: Math.max(0, Math.min(root.leftEdge - parent.x, parent.width - Space.touch))
             readonly property real room: parent.width - edge - Space.small - Space.tight
@@ -71,5 +81,16 @@ Item {
             maximumLineCount: Math.max(1, Math.floor(height / (Type.small * 1.15)))
             color: root.isOver ? Theme.ash : Theme.ink
         }
+    }
+    // How much later it may end: a whisker.
+    Rectangle {
+        x: root.origin + root.begin * Space.minute + root.across
+        y: root.laneHeight / 2
+        visible: root.slack > 0
+        width: root.slack * Space.minute
+        height: Space.hair
+        color: Theme.ash
+
+        Rectangle { anchors.right: parent.right; anchors.verticalCenter: parent.verticalCenter; width: Space.hair; height: Space.margin; color: Theme.ash }
     }
 }

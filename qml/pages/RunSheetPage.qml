@@ -11,6 +11,7 @@ Item {
     id: root
 
     required property Day day
+    property bool isNarrow: false
     property string shown: "person"
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Run sheet")
@@ -27,8 +28,20 @@ Item {
         chosen: root.shown
         onChoose: key => root.shown = key
     }
+    Row {
+        id: key
+        y: how.y + (root.isNarrow ? how.height + Space.small : Math.round((how.height - height) / 2))
+        x: root.isNarrow ? Space.margin : how.x + how.width + Space.wide
+        spacing: Space.gap
+        visible: root.shown !== "list"
+
+        Rectangle { anchors.verticalCenter: parent.verticalCenter; width: Space.icon; height: Space.small; color: Theme.ember }
+        Label { text: qsTr("holds up the bell"); size: Type.small; wrapMode: Text.NoWrap }
+        Rectangle { anchors.verticalCenter: parent.verticalCenter; width: Space.icon; height: Space.hair; color: Theme.ash }
+        Label { text: qsTr("slack"); size: Type.small; wrapMode: Text.NoWrap }
+    }
     Item {
-        anchors.top: how.bottom
+        anchors.top: root.isNarrow && key.visible ? key.bottom : how.bottom
         anchors.topMargin: Space.gap
         anchors.bottom: parent.bottom
         anchors.left: parent.left

@@ -15,6 +15,7 @@ Item {
     required property Settings settings
     required property Day day
     required property Events events
+    required property Promise promise
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -64,10 +65,11 @@ Item {
 
             Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
-            Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell" } }
+            Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise" } }
+            Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day } }
+            Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0
                 SettingsPage {

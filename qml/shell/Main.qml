@@ -11,6 +11,7 @@ Window {
     required property Settings settings
     required property Day day
     required property Events events
+    required property Promise promise
 
     width: 1280
     height: 800
@@ -27,5 +28,6 @@ Window {
         settings: root.settings
         day: root.day
         events: root.events
+        promise: root.promise
     }
 }

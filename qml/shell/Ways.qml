@@ -26,7 +26,7 @@ Rectangle {
         columns: root.isRow ? 5 : 1
         spacing: root.isRow ? 0 : Space.small
 
-        RailPlate { width: root.share; text: qsTr("Lead"); glyph: Icons.lead; isOpen: root.place === "lead"; onClicked: root.go("lead") }
+        RailPlate { width: root.share; text: qsTr("Lead"); glyph: Icons.lead; isOpen: root.place === "lead" || root.place === "promise"; onClicked: root.go("lead") }
         RailPlate { width: root.share; text: qsTr("Fire"); glyph: Icons.flame; isOpen: root.place === "fire"; onClicked: root.go("fire") }
         RailPlate { width: root.share; text: qsTr("Buffet"); glyph: Icons.table; isOpen: root.place === "buffet"; onClicked: root.go("buffet") }
         RailPlate { width: root.share; text: qsTr("Sheet"); glyph: Icons.sheet; isOpen: root.place === "sheet"; onClicked: root.go("sheet") }

@@ -24,6 +24,8 @@ class FixedDoor final : public Door {
         isOpen = true;
         return day.event;
     }
+    [[nodiscard]] std::optional<event::Event> described() const override { return {}; }
+    [[nodiscard]] Taken redescribe(const std::string&) override { return note("redescribe"); }
     [[nodiscard]] Taken open(const EventId&) override {
         isOpen = true;
         return {};

@@ -1,0 +1,26 @@
+#include "app/promise.h"
+
+#include "event/json.h"
+#include "plan/build/apply.h"
+#include "plan/build/build.h"
+
+namespace cinder::app {
+
+using Why = Refusal::Why;
+
+Result<Promise, Refusal> reckonPromise(const event::Event& event, const plan::Search& search) {
+    auto problem = plan::build(event);
+    if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
+    auto explanation = plan::explain(*problem, search);
+    if (!explanation) return fail(Refusal{Why::NoPlan, {}, {}, std::move(explanation.error()), {}});
+    return Promise{event, *std::move(problem), *std::move(explanation)};
+}
+
+Result<std::string, Refusal> accepted(const Promise& promise, std::size_t number) {
+    const auto changed =
+        plan::applied(promise.event, promise.problem, promise.explanation.remedies.at(number));
+    if (!changed) return fail(Refusal{Why::BadEvent, {}, changed.error(), {}, {}});
+    return event::write(*changed);
+}
+
+}  // namespace cinder::app

@@ -1,0 +1,27 @@
+#pragma once
+
+/// Can this crew with this kit keep what the client was promised, and if not, what would? Values
+/// only, so that the seconds of searching can be spent on another thread.
+
+#include <string>
+
+#include "app/session.h"
+#include "plan/explain.h"
+
+namespace cinder::app {
+
+struct Promise {
+    event::Event event;
+    plan::Problem problem;  ///< what the remedies' indices refer to
+    plan::Explanation explanation;
+};
+
+/// Plans `event` as described, and each change that could help. Fails with BadEvent or NoPlan.
+[[nodiscard]] Result<Promise, Refusal> reckonPromise(const event::Event& event,
+                                                     const plan::Search& search = {});
+
+/// The document of the event with the `number`-th remedy in it, ready for Session::redescribe.
+/// Fails with BadEvent and the faults of the changed event.
+[[nodiscard]] Result<std::string, Refusal> accepted(const Promise& promise, std::size_t number);
+
+}  // namespace cinder::app

@@ -1,0 +1,78 @@
+#pragma once
+
+/// The answer to "can we promise this": kept or not, how late the crew may come, how sure that is,
+/// and what would help, each as a sentence with a touch that takes it.
+
+#include <atomic>
+#include <memory>
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QThread>
+
+#include "app/promise.h"
+#include "door.h"
+#include "rows.h"
+#include "words.h"
+
+namespace cinder::face {
+
+class Promise : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Given by the face")
+    Q_PROPERTY(bool isReckoning READ isReckoning NOTIFY changed)
+    Q_PROPERTY(bool isKept READ isKept NOTIFY changed)
+    Q_PROPERTY(QString asked READ asked NOTIFY changed)
+    Q_PROPERTY(QString answer READ answer NOTIFY changed)
+    Q_PROPERTY(QString latest READ latest NOTIFY changed)
+    Q_PROPERTY(QString bound READ bound NOTIFY changed)
+    Q_PROPERTY(QString weakest READ weakest NOTIFY changed)
+    /// Why there is no answer, or why an option was not taken.
+    Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+    Q_PROPERTY(cinder::face::RowList* options READ options CONSTANT)
+
+  public:
+    /// Both must outlive this.
+    Promise(Door& door, Settings& settings, QObject* parent = nullptr);
+    ~Promise() override;
+
+    [[nodiscard]] bool isReckoning() const { return search_ != nullptr; }
+    [[nodiscard]] bool isKept() const { return isKept_; }
+    [[nodiscard]] QString asked() const { return asked_; }
+    [[nodiscard]] QString answer() const { return answer_; }
+    [[nodiscard]] QString latest() const { return latest_; }
+    [[nodiscard]] QString bound() const { return bound_; }
+    [[nodiscard]] QString weakest() const { return weakest_; }
+    [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] RowList* options() { return &options_; }
+
+    /// Searches on a thread of its own; what is shown meanwhile is the last answer for this event.
+    Q_INVOKABLE void reckon();
+    /// Puts the option into the event, plans it and reckons again.
+    Q_INVOKABLE void accept(const QString& key);
+    /// Waits for the search that runs; for pictures and tests.
+    void settle();
+
+  Q_SIGNALS:
+    void changed();
+    /// The event was changed and has a new plan.
+    void accepted();
+
+  private:
+    void stop();
+    void tell();
+    void tellAnswer();
+    [[nodiscard]] OptionRow option(const plan::Remedy& remedy, std::size_t number) const;
+
+    Door& door_;
+    Words words_;
+    std::unique_ptr<QThread> search_;
+    std::atomic<bool> isStopped_{false};
+    std::optional<Result<app::Promise, app::Refusal>> found_;
+    bool isKept_ = false;
+    QString asked_, answer_, latest_, bound_, weakest_, refusal_;
+    ListOf<OptionRow> options_;
+};
+
+}  // namespace cinder::face

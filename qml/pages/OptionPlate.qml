@@ -1,0 +1,48 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+
+/// One change that would help, and the touch that makes it.
+Item {
+    id: root
+
+    required property string key
+    required property string text
+    required property string note
+    required property bool isEnough
+    property bool canAccept: true
+    property bool isNarrow: false
+    signal accept()
+
+    implicitHeight: Math.max(words.height, touch.height) + 2 * Space.gap
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.text + ", " + root.note
+
+    Plate { anchors.fill: parent; edge: root.isEnough ? Theme.edge : Theme.hairline }
+    StateMark { id: shape; x: Space.margin; anchors.verticalCenter: parent.verticalCenter; mark: root.isEnough ? "done" : "waiting" }
+    Column {
+        id: words
+        anchors.left: shape.right
+        anchors.leftMargin: Space.gap
+        anchors.right: touch.left
+        anchors.rightMargin: Space.gap
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: Space.tight
+
+        Label { width: parent.width; text: root.text; size: root.isNarrow ? Type.body : Type.lead; isStrong: root.isEnough; maximumLineCount: 4 }
+        Label { width: parent.width; text: root.note; size: Type.small; color: Theme.ash }
+    }
+    PressPlate {
+        id: touch
+        objectName: "acceptOption"
+        anchors.right: parent.right
+        anchors.rightMargin: Space.gap
+        anchors.verticalCenter: parent.verticalCenter
+        enabled: root.canAccept
+        opacity: enabled ? 1 : 0.4
+        size: Type.body
+        text: qsTr("Do this")
+        Accessible.name: qsTr("Do this: %1").arg(root.text)
+        onClicked: root.accept()
+    }
+}

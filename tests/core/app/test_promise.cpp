@@ -1,0 +1,82 @@
+#include <catch2/catch.hpp>
+
+#include "app/promise.h"
+#include "demo_day.h"
+#include "event/json.h"
+
+using namespace cinder;
+using namespace std::chrono_literals;
+using app::Refusal;
+using samples::Device;
+
+namespace {
+
+/// The orchard lunch, but the crew may only come so much later.
+event::Event arrivingLater(Duration by) {
+    auto event = event::parse(samples::orchard()).value();
+    event.site.arrival->at += by;
+    return event;
+}
+
+app::Promise reckoned(const event::Event& event) {
+    plan::Search quick;
+    quick.budget.schedules = 200;
+    quick.budget.exactNodes = 0;
+    auto promise = app::reckonPromise(event, quick);
+    REQUIRE(promise);
+    return *std::move(promise);
+}
+
+}  // namespace
+
+TEST_CASE("a promise with time to spare needs no remedy") {
+    const auto promise = reckoned(arrivingLater(0min));
+    CHECK(promise.explanation.missing <= plan::HalfMinutes{0});
+    CHECK(promise.explanation.remedies.empty());
+}
+
+TEST_CASE("each remedy said to be enough keeps the promise when it is accepted") {
+    const auto promise = reckoned(arrivingLater(20min));
+    REQUIRE(promise.explanation.missing > plan::HalfMinutes{0});
+    REQUIRE_FALSE(promise.explanation.remedies.empty());
+    int enough = 0;
+    for (std::size_t i = 0; i < promise.explanation.remedies.size(); ++i) {
+        if (!promise.explanation.remedies[i].isEnough) continue;
+        const auto document = app::accepted(promise, i);
+        if (!document) {
+            // A change may be beyond what an event may hold; then it names the field.
+            CHECK_FALSE(document.error().faults.empty());
+            continue;
+        }
+        ++enough;
+        CAPTURE(i, static_cast<int>(promise.explanation.remedies[i].kind));
+        CHECK(reckoned(event::parse(*document).value()).explanation.missing <=
+              plan::HalfMinutes{0});
+    }
+    CHECK(enough >= 2);
+}
+
+TEST_CASE("an event is described anew only while nothing has been done") {
+    Device device(Instant{1'821'000'000'000ms});
+    REQUIRE(device.session->importEvent(samples::orchard()));
+    auto changed = *device.session->described();
+    changed.serve.at += 15min;
+    REQUIRE(device.session->redescribe(event::write(changed)));
+    CHECK(device.session->described()->serve == changed.serve);
+    CHECK(device.session->look()->serve == changed.serve.at);
+    CHECK(device.session->sheet()->bell == changed.serve.at);
+
+    auto other = changed;
+    other.id = EventId("another");
+    const auto mistaken = device.session->redescribe(event::write(other));
+    REQUIRE_FALSE(mistaken);
+    CHECK(mistaken.error().why == Refusal::Why::NotNow);
+    const auto broken = device.session->redescribe("{");
+    REQUIRE_FALSE(broken);
+    CHECK(broken.error().why == Refusal::Why::BadEvent);
+
+    REQUIRE(device.session->start(TaskId{"unload"}));
+    const auto late = device.session->redescribe(event::write(changed));
+    REQUIRE_FALSE(late);
+    CHECK(late.error().why == Refusal::Why::NotNow);
+}
