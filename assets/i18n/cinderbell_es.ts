@@ -856,6 +856,10 @@
         <translation>Se añadió carbón</translation>
     </message>
     <message>
+        <source>Written in the record</source>
+        <translation>Anotado en el registro</translation>
+    </message>
+    <message>
         <source>The bell was moved</source>
         <translation>La campana se movió</translation>
     </message>

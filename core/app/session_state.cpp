@@ -55,6 +55,7 @@ struct OfferMaker {
     Offer operator()(const journal::EventDescribed&) const { return {}; }
     Offer operator()(const journal::PlanPublished&) const { return {}; }
     Offer operator()(const journal::RehearsalSet&) const { return {}; }
+    Offer operator()(const safety::Fact&) const { return about(What::Record); }
     Offer operator()(const journal::Unknown&) const { return {}; }
 };
 

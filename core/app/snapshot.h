@@ -97,6 +97,7 @@ struct UndoOffer {
         Pull,       ///< `number` is the piece, or how many when there are several
         Move,       ///< the same
         Coal,
+        Record,  ///< an entry of the food-safety record
     };
     What what = What::Start;
     std::optional<TaskId> task;

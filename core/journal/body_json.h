@@ -60,4 +60,8 @@ inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
 /// Nothing when the kind is none of these or the body does not read.
 [[nodiscard]] std::optional<Body> readPieceFact(std::string_view kind, std::string_view text);
 
+// journal/codec_safety.cpp; the same two for the food-safety record.
+[[nodiscard]] BodyText writeSafetyFact(const safety::Fact& fact);
+[[nodiscard]] std::optional<Body> readSafetyFact(std::string_view kind, std::string_view text);
+
 }  // namespace cinder::journal

@@ -49,6 +49,7 @@ struct Writer {
         return body("undone",
                     {{"device", o.operation.device.text()}, {"sequence", o.operation.sequence}});
     }
+    BodyText operator()(const safety::Fact& o) const { return writeSafetyFact(o); }
     BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
     template <class PieceFact>
     BodyText operator()(const PieceFact& o) const {
@@ -129,6 +130,7 @@ Body readBody(std::string_view kind, std::int32_t version, std::string_view text
             return kept;
         }
     }
+    if (auto fact = readSafetyFact(kind, text)) return std::move(*fact);
     return readPieceFact(kind, text).value_or(kept);
 }
 

@@ -25,8 +25,24 @@
 ///     pulled        {"task": id, "pieces": [n], "pan": n, "at": ms}
 ///     moved         {"task": id, "pieces": [n], "toCoolSide": boolean, "at": ms}
 ///     coal          {"grate": id, "grams": n, "at": ms}
+///     measured      {"dish": id, "pan": n, "for": purpose, "milliCelsius": n, "scale": "C"|"F",
+///                    "thermometer": id, "at": ms} and, when it was watched, "heldMs": n; when it
+///                    corrects another entry, "corrects": entry and "reason": text
+///     acted         {"entry": entry, "action": action, "at": ms}
+///     left-control  {"dish": id, "pan": n, "rule": rule, "milliCelsius": n, "scale": "C"|"F",
+///                    "thermometer": id, "at": ms}
+///     cooling       {"dish": id, "pan": n, "route": "cooked"|"ambient", "at": ms}
+///     discarded     {"dish": id, "pan": n, "at": ms}
+///     kept          {"dish": id, "pan": n, "at": ms}
+///     ice-point     {"thermometer": id, "milliCelsius": n, "scale": "C"|"F", "at": ms}
+///     fire-ready    {"item": item, "at": ms}
+///     fire-unready  {"item": item, "reason": text, "at": ms}    passed over
+///     local-rules   {"authority": text, "at": ms, "limits": [{"field": text, and either
+///                    "milliCelsius": n, "scale": "C"|"F" or "ms": n}]}
+///     signed        {"name": text, "certificate": text, "at": ms}
 ///
-/// where ms is milliseconds since 1970-01-01T00:00:00Z. A kind this version does not know, a body
+/// where entry is {"device": id, "sequence": n}, and the words for purpose, action, rule and item
+/// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this version does not know, a body
 /// of a later version and a body that does not read are kept word for word as `Unknown`: they are
 /// passed on to other devices, and a newer app will understand them.
 

@@ -17,6 +17,7 @@
 #include "base/id.h"
 #include "base/time.h"
 #include "journal/piece_facts.h"
+#include "safety/facts.h"
 
 namespace cinder::journal {
 
@@ -126,7 +127,7 @@ struct Unknown {
 using Body = std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped,
                           LineTicked, Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead,
                           RehearsalSet, Undone, PiecesLaid, HandHeld, GrateRead, PieceRead,
-                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, Unknown>;
+                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, safety::Fact, Unknown>;
 
 struct Operation {
     EventId event;

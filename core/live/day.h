@@ -16,6 +16,7 @@
 #include "live/alarm.h"
 #include "live/piece_facts.h"
 #include "live/run_sheet.h"
+#include "safety/facts.h"
 
 namespace cinder::live {
 
@@ -41,6 +42,9 @@ struct Day {
     std::map<ResourceId, GrateFacts> grates;
     std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
     std::optional<RehearsalClock::Anchor> rehearsal;
+    /// The food-safety record, in clock order. What was undone stays in it: within a minute as a
+    /// slip that is shown and does not count, later as if nobody had undone it.
+    std::vector<safety::Entry> record;
     /// Operations that could not be understood or no longer fit the plan; kept, shown, not used.
     std::vector<journal::OperationId> setAside;
     friend bool operator==(const Day&, const Day&) = default;

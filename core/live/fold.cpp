@@ -6,6 +6,7 @@
 #include "journal/codec.h"
 #include "live/day.h"
 #include "live/on_grate.h"
+#include "live/take_record.h"
 
 namespace cinder::live {
 
@@ -163,6 +164,7 @@ class Folder {
     void operator()(const journal::EventDescribed& o) { describe(o.document); }
     void operator()(const journal::PlanPublished&) {}
     void operator()(const journal::Undone&) {}
+    void operator()(const safety::Fact&) {}  // takeRecord
     void operator()(const journal::Unknown&) { setAside(); }
 
   private:
@@ -256,8 +258,10 @@ std::int32_t turnCount(const plan::Task& task) {
 }
 
 Day fold(std::span<const journal::Operation> operations) {
-    const auto order = withoutUndone(inOrder(operations));
+    const auto all = inOrder(operations);
+    const auto order = withoutUndone(all);
     Day day;
+    day.record = takeRecord(all);
     takePlan(order, day);
     Folder folder(day);
     for (const Operation* op : order)

@@ -247,6 +247,8 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Moved on the grate: %1").arg(subject);
         case What::Coal:
             return tr("Coal was added");
+        case What::Record:
+            return tr("Written in the record");
     }
     return {};
 }

@@ -31,29 +31,51 @@ inline Operation operation(std::uint64_t sequence, Body body, std::string device
 /// One of every kind.
 inline std::vector<Body> everyKind() {
     const TaskId lamb{"lamb/cook/1"};
-    return {EventDescribed{R"({"name":"Gr\u00fc\u00dfe, \"orchard\""})"},
-            PlanPublished{"{}"},
-            TaskStarted{lamb, at(1)},
-            TaskFinished{lamb, at(2)},
-            TaskSkipped{lamb, at(3)},
-            LineTicked{lamb, 4, at(5)},
-            Turned{lamb, 3, at(6)},
-            ServeTimeMoved{at(7), at(8)},
-            AlarmAcknowledged{"turn:lamb/cook/1:3", at(9)},
-            TemperatureRead{lamb, 57250, at(10)},
-            RehearsalSet{{at(11), at(12), 60}},
-            Undone{{DeviceId{"phone"}, 7}},
-            PiecesLaid{lamb, 6500, {{35'000, 2}, {62'000, 2}}, at(13)},
-            PiecesLaid{lamb, 4000, {}, at(13)},
-            HandHeld{ResourceId{"grate"}, 3500, at(14)},
-            GrateRead{ResourceId{"grate"}, 212'000, at(15)},
-            PieceRead{lamb, 2, 41'300, {}, at(16)},
-            PieceRead{lamb, 3, 39'000, 25'000, at(17)},
-            PieceJudged{lamb, 2, false, at(18)},
-            PiecesPulled{lamb, {1, 4}, 2, at(19)},
-            PiecesMoved{lamb, {3}, true, at(20)},
-            CoalAdded{ResourceId{"grate"}, 4500, at(21)},
-            Unknown{"of-a-later-year", "{\"anything\": [1, 2]}"}};
+    const safety::Pan stew{DishId{"stew"}, 2};
+    const safety::ThermometerId probe{"probe-1"};
+    return {
+        EventDescribed{R"({"name":"Gr\u00fc\u00dfe, \"orchard\""})"},
+        PlanPublished{"{}"},
+        TaskStarted{lamb, at(1)},
+        TaskFinished{lamb, at(2)},
+        TaskSkipped{lamb, at(3)},
+        LineTicked{lamb, 4, at(5)},
+        Turned{lamb, 3, at(6)},
+        ServeTimeMoved{at(7), at(8)},
+        AlarmAcknowledged{"turn:lamb/cook/1:3", at(9)},
+        TemperatureRead{lamb, 57250, at(10)},
+        RehearsalSet{{at(11), at(12), 60}},
+        Undone{{DeviceId{"phone"}, 7}},
+        PiecesLaid{lamb, 6500, {{35'000, 2}, {62'000, 2}}, at(13)},
+        PiecesLaid{lamb, 4000, {}, at(13)},
+        HandHeld{ResourceId{"grate"}, 3500, at(14)},
+        GrateRead{ResourceId{"grate"}, 212'000, at(15)},
+        PieceRead{lamb, 2, 41'300, {}, at(16)},
+        PieceRead{lamb, 3, 39'000, 25'000, at(17)},
+        PieceJudged{lamb, 2, false, at(18)},
+        PiecesPulled{lamb, {1, 4}, 2, at(19)},
+        PiecesMoved{lamb, {3}, true, at(20)},
+        CoalAdded{ResourceId{"grate"}, 4500, at(21)},
+        safety::Fact{safety::FoodMeasured{
+            stew, safety::Purpose::HoldHot, safety::inFahrenheit(135), probe, Duration{15'000},
+            safety::EntryId{DeviceId{"phone"}, 3}, "mistyped", at(22)}},
+        safety::Fact{safety::FoodMeasured{
+            stew, safety::Purpose::Cooling, safety::inCelsius(21), probe, {}, {}, {}, at(22)}},
+        safety::Fact{safety::ActionTaken{{DeviceId{"phone"}, 3}, safety::Action::Reheat, at(23)}},
+        safety::Fact{safety::ControlLeft{stew, safety::TimeRule::ColdLong, safety::inCelsius(4.5),
+                                         probe, at(24)}},
+        safety::Fact{safety::CoolingBegun{stew, safety::CoolingRoute::Ambient, at(25)}},
+        safety::Fact{safety::PanDiscarded{stew, at(26)}},
+        safety::Fact{safety::PanKept{stew, at(27)}},
+        safety::Fact{safety::ThermometerTested{probe, safety::inFahrenheit(32.5), at(28)}},
+        safety::Fact{safety::FireItemReady{safety::FireItem::OpenAir, at(29)}},
+        safety::Fact{safety::FireItemSkipped{safety::FireItem::Clearance, "hedge", at(30)}},
+        safety::Fact{safety::LocalRulesNamed{
+            {"Orchard County",
+             {{"hotHold", safety::inCelsius(60)}, {"timeControl", Duration{7'200'000}}}},
+            at(31)}},
+        safety::Fact{safety::RecordSigned{"Nora", "CFPM 12", at(32)}},
+        Unknown{"of-a-later-year", "{\"anything\": [1, 2]}"}};
 }
 
 class Folder {

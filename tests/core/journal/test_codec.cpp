@@ -29,6 +29,10 @@ TEST_CASE("what cannot be understood is kept word for word") {
         {"judged", 1, "{\"task\":\"a\",\"piece\":1,\"done\":1,\"at\":5}"},
         {"laid", 1, "{\"task\":\"a\",\"startMilliCelsius\":1,\"kinds\":[1],\"at\":5}"},
         {"probe", 2, "{\"task\":\"a\"}"},
+        {"kept", 1, "{\"dish\":\"a\",\"at\":5}"},
+        {"fire-ready", 1, "{\"item\":\"hose\",\"at\":5}"},
+        {"acted", 1, "{\"entry\":{\"device\":\"a\"},\"action\":\"chill\",\"at\":5}"},
+        {"ice-point", 1, "{\"thermometer\":\"a\",\"milliCelsius\":1,\"scale\":\"K\",\"at\":5}"},
     }));
     CAPTURE(kind, version, text);
 

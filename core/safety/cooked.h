@@ -1,0 +1,25 @@
+#pragma once
+
+/// Whether a reading shows that food is cooked. FDA Food Code 2022, 3-401.11 and 3-401.13.
+
+#include "event/menu.h"
+#include "safety/limits.h"
+
+namespace cinder::safety {
+
+enum class Cooked : std::uint8_t {
+    No,
+    AtMinimum,     ///< the temperature of its kind
+    ByRoastChart,  ///< 3-401.11(B): lower, and kept long enough
+};
+
+/// The minimum of a kind of food. Eggs are taken as pooled, the stricter row, because a buffet
+/// holds them; dairy and grain as plants.
+[[nodiscard]] Degree cookingMinimum(event::Food food);
+
+/// `held` absent: as long as the first row of the rule asks (15 or 17 s). Times longer than that
+/// have to be watched. A local limit above the published one leaves no lower row in force.
+[[nodiscard]] Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
+                              std::optional<Duration> held);
+
+}  // namespace cinder::safety

@@ -1,0 +1,47 @@
+#pragma once
+
+/// The entries that bear on one pan, in the order they happened, corrections joined to what they
+/// correct; internal to core/safety.
+
+#include <map>
+#include <span>
+#include <variant>
+#include <vector>
+
+#include "safety/facts.h"
+
+namespace cinder::safety {
+
+/// A reading with everything it was corrected to. It speaks for food only when all of its values
+/// do, and against it when one does: a correction cannot make food better.
+struct Measured {
+    EntryId entry;
+    Instant at;
+    Purpose purpose = Purpose::HoldHot;
+    std::vector<Reading> values;
+    std::optional<Duration> held;
+    bool isTrusted = true;
+};
+
+struct TimeStart {
+    EntryId entry;
+    ControlLeft left;
+    bool isTrusted = true;
+};
+
+using Step = std::variant<Measured, TimeStart, CoolingBegun, PanDiscarded>;
+
+struct Moment {
+    Instant at;
+    EntryId entry;
+    Step step;
+};
+
+struct History {
+    std::vector<Moment> moments;  ///< by instant, then entry
+    std::multimap<EntryId, ActionTaken> actions;
+};
+
+[[nodiscard]] History historyOf(const Pan& pan, std::span<const Entry> entries, Instant now);
+
+}  // namespace cinder::safety

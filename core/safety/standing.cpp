@@ -1,0 +1,58 @@
+#include "safety/standing.h"
+
+#include <set>
+
+#include "safety/cooked.h"
+#include "safety/walk.h"
+
+namespace cinder::safety {
+
+std::optional<Degree> limitOf(Purpose purpose, event::Food food, bool isRoast) {
+    switch (purpose) {
+        case Purpose::ArriveCold:
+            return Degree::ReceiveCold;
+        case Purpose::ArriveHot:
+            return Degree::ReceiveHot;
+        case Purpose::Cook:
+            return cookingMinimum(food);
+        case Purpose::Reheat:
+            return Degree::Reheat;
+        case Purpose::ReheatPacked:
+            return Degree::ReheatPacked;
+        case Purpose::HoldHot:
+            return isRoast ? Degree::HotHoldRoast : Degree::HotHold;
+        case Purpose::HoldCold:
+            return Degree::ColdHold;
+        case Purpose::Cooling:
+            return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+bool isWithin(const FoodMeasured& measured, const FoodRule& rule, const Limits& limits,
+              bool isRoast) {
+    if (measured.purpose == Purpose::Cook)
+        return cookedBy(rule.food, limits, measured.reading, measured.held) != Cooked::No;
+    const auto degree = limitOf(measured.purpose, rule.food, isRoast);
+    return !degree || limits.meets(*degree, measured.reading);
+}
+
+Standing standingOf(const Pan& pan, const FoodRule& rule, const Limits& limits,
+                    std::span<const Entry> entries, Instant now) {
+    const History history = historyOf(pan, entries, now);
+    return Walk(rule, limits, history).run(now);
+}
+
+std::vector<Pan> pansOf(const DishId& dish, std::span<const Entry> entries) {
+    std::set<Pan> pans;
+    const auto note = [&](const auto& fact) {
+        if constexpr (requires { fact.pan; })
+            if (fact.pan.dish == dish && fact.pan.number > 0) pans.insert(fact.pan);
+    };
+    for (const Entry& entry : entries)
+        if (!entry.isTakenBack) std::visit(note, entry.fact);
+    if (pans.empty()) return {Pan{dish, 0}};
+    return {pans.begin(), pans.end()};
+}
+
+}  // namespace cinder::safety

@@ -1,0 +1,86 @@
+#include <catch2/catch.hpp>
+
+#include "kitchen_log.h"
+
+using namespace samples;
+
+TEST_CASE("a local authority makes a limit stricter and the food is judged by it") {
+    const auto limits = Limits::with(
+        {"Orchard County Health", {{"hotHold", inFahrenheit(140)}, {"timeControl", Duration{2h}}}});
+    REQUIRE(limits);
+
+    CHECK_FALSE(limits->meets(Degree::HotHold, inFahrenheit(139.9)));
+    CHECK(limits->meets(Degree::HotHold, inFahrenheit(140)));
+    CHECK_FALSE(limits->meets(Degree::HotHold, inCelsius(59.9)));
+    CHECK(limits->meets(Degree::HotHold, inCelsius(60)));
+    CHECK(limits->length(Span::TimeControl) == Duration{2h});
+    CHECK(limits->isLocal(Degree::HotHold));
+    CHECK_FALSE(limits->isLocal(Degree::ColdHold));
+
+    Log log;
+    log.limits = *limits;
+    log.leave(0min, TimeRule::Cold, inCelsius(4));
+    CHECK(log.at(10min).time->discardAt == kEleven + 2h);
+}
+
+TEST_CASE("no published limit can be made looser, on either scale") {
+    for (const DegreeLimit& limit : publishedDegrees()) {
+        const double off = limit.sense == Sense::AtLeast ? -0.1 : 0.1;
+        for (const Reading& looser :
+             {inCelsius(limit.celsius + off), inFahrenheit(limit.fahrenheit + off)}) {
+            const auto made = Limits::with({"Office", {{std::string(limit.field), looser}}});
+            REQUIRE_FALSE(made);
+            CHECK(made.error().why == LimitFault::Why::Looser);
+            CHECK(made.error().field == limit.field);
+            CHECK(describe(made.error()).find(limit.field) == 0);
+        }
+        CHECK(Limits::with({"Office", {{std::string(limit.field), inCelsius(limit.celsius)}}}));
+    }
+    for (const SpanLimit& limit : publishedSpans()) {
+        const Duration off{limit.sense == Sense::AtLeast ? -1 : 1};
+        const auto made =
+            Limits::with({"Office", {{std::string(limit.field), limit.length + off}}});
+        REQUIRE_FALSE(made);
+        CHECK(made.error().why == LimitFault::Why::Looser);
+        CHECK(made.error().field == limit.field);
+        CHECK(Limits::with({"Office", {{std::string(limit.field), limit.length}}}));
+    }
+}
+
+TEST_CASE("what is no limit is named") {
+    const auto fault = [](LocalRules rules) { return Limits::with(std::move(rules)).error(); };
+
+    CHECK(fault({"", {}}).why == LimitFault::Why::NoAuthority);
+    CHECK(fault({"Office", {{"sauceHold", inCelsius(60)}}}).why == LimitFault::Why::UnknownField);
+    CHECK(fault({"Office", {{"hotHold", Duration{1h}}}}).why == LimitFault::Why::WrongKind);
+    CHECK(fault({"Office", {{"timeControl", inCelsius(60)}}}).why == LimitFault::Why::WrongKind);
+    CHECK(fault({"Office", {{"hotHold", inCelsius(400)}}}).why == LimitFault::Why::OutOfRange);
+    CHECK(fault({"Office", {{"timeControl", Duration{0}}}}).why == LimitFault::Why::OutOfRange);
+    CHECK(describe(fault({"Office", {{"hotHold", inCelsius(50)}}})) ==
+          "hotHold: 50.0 degC is looser than the published limit; give 57.0 degC or more");
+}
+
+TEST_CASE("local rules on record that are looser are passed over") {
+    Log log;
+    log.add(LocalRulesNamed{{"Office", {{"hotHold", inCelsius(60)}}}, kEleven});
+    log.add(LocalRulesNamed{{"Office", {{"hotHold", inCelsius(40)}}}, kEleven + 1min});
+
+    const Limits limits = limitsIn(log.entries, kEleven + 2min);
+
+    CHECK(limits.figure(Degree::HotHold, Scale::Celsius) == Temperature::fromCelsius(60));
+    CHECK(limits.authority() == "Office");
+}
+
+TEST_CASE("each thing asked before the fire is answered or passed over, and both are on record") {
+    Log log;
+    log.add(FireItemReady{FireItem::Extinguisher, kEleven});
+    log.add(FireItemSkipped{FireItem::Clearance, "hedge at two metres", kEleven});
+
+    const auto answers = fireAnswers(log.entries, kEleven);
+
+    REQUIRE(answers.size() == 3);
+    CHECK(answers[0].ready);
+    CHECK(answers[1].skipped);
+    CHECK(answers[1].reason == "hedge at two metres");
+    CHECK_FALSE(answers[2].isAnswered());
+}
