@@ -42,9 +42,9 @@
 ///     signed        {"name": text, "certificate": text, "at": ms}
 ///
 /// where entry is {"device": id, "sequence": n}, and the words for purpose, action, rule and item
-/// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this version does not know, a body
-/// of a later version and a body that does not read are kept word for word as `Unknown`: they are
-/// passed on to other devices, and a newer app will understand them.
+/// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this
+/// version does not know, a body of a later version and a body that does not read are kept word for
+/// word as `Unknown`: they are passed on to other devices, and a newer app will understand them.
 
 #include <string>
 #include <string_view>
