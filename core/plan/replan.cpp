@@ -12,6 +12,8 @@ namespace cinder::plan {
 namespace {
 
 constexpr HalfMinutes kUnnoticed{4};  // two minutes
+/// A plan that serves at the bell is found early or not at all, and people are waiting.
+constexpr std::int64_t kMostSchedules = 400;
 
 std::vector<PersonIndex> everybodyOn(const PlannedTask& planned) {
     std::vector<PersonIndex> people;
@@ -69,7 +71,9 @@ Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedul
     if (auto kept = keptInOrder(rest, result.problem)) {
         result.plan = std::move(*kept);
     } else {
-        auto found = search::solve(rest.problem, search, rest.given);
+        Search quick = search;
+        quick.budget.schedules = std::min(quick.budget.schedules, kMostSchedules);
+        auto found = search::solve(rest.problem, quick, rest.given);
         if (!found) return fail(std::move(found.error()));
         result.plan = std::move(*found);
     }

@@ -122,7 +122,7 @@ void Evolution::resize(std::int64_t schedules) {
 
 void Evolution::raise(const EvolutionLimits& limits) {
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
-        rules_[kBackward].sample(rng_, i == 0 ? 40.0 : 1.0 + 3.0 * rng_.unit(), sequence_);
+        rules_[kBackward].sample(rng_, i == 0 ? 40.0 : 1.0 + rng_.unit(), sequence_);
         std::fill(sequence_.taste.begin(), sequence_.taste.end(), std::uint8_t{0});
         Individual& mine = populations_[kBackward][i];
         if (!generate(kBackward, mine)) continue;
@@ -139,11 +139,15 @@ const Evolution::Individual& Evolution::tournament(const Population& population)
     return a.cost <= b.cost ? a : b;
 }
 
+/// The weakest of four: their places are the ones to fight for.
 Evolution::Individual& Evolution::weaker(Population& population) {
     const auto count = static_cast<std::uint32_t>(size_);
-    Individual& a = population[rng_.below(count)];
-    Individual& b = population[rng_.below(count)];
-    return a.cost >= b.cost ? a : b;
+    Individual* weakest = &population[rng_.below(count)];
+    for (int k = 1; k < 4; ++k) {
+        Individual& other = population[rng_.below(count)];
+        if (other.cost > weakest->cost) weakest = &other;
+    }
+    return *weakest;
 }
 
 void Evolution::mixTaste(const Individual& father, const Individual& mother) {
@@ -158,7 +162,8 @@ void Evolution::mixTaste(const Individual& father, const Individual& mother) {
     }
 }
 
-/// Every schedule of population `from` fathers one of the other population.
+/// Every schedule of population `from` fathers one of the other population; a child that finds a
+/// place there is justified back at once and may find a place among its parents too.
 void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
     const std::size_t to = 1 - from;
     const double mutation = 1.0 / std::max(1, arena_.backward.size());
@@ -175,7 +180,12 @@ void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
         if (!generate(to, child_)) continue;
         if (isKnown(populations_[to], child_)) continue;
         Individual& rival = weaker(populations_[to]);
-        if (child_.cost <= rival.cost) std::swap(child_, rival);
+        if (child_.cost > rival.cost) continue;
+        std::swap(child_, rival);
+        if (hasEnded(limits) || !justify(from, rival, spare_)) continue;
+        Individual& elder = weaker(populations_[from]);
+        if (spare_.cost <= elder.cost && !isKnown(populations_[from], spare_))
+            std::swap(spare_, elder);
     }
 }
 

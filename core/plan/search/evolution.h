@@ -1,8 +1,11 @@
 #pragma once
 
 /// The search: two populations of schedules, one per direction of time, each bred from the other,
-/// so that every new schedule is also a justification of its parents' stretches. Stale populations
-/// are left behind and new ones raised from samples; the best ever found is kept.
+/// so that every new schedule is also a justification of its parents' stretches. Those that find a
+/// place are justified once more. Stale populations are left behind and new ones raised from
+/// samples; the best ever found is kept. Sources: D. Debels, M. Vanhoucke, LNCS 3483 (2005) for the
+/// two populations; V. Valls, F. Ballestín, S. Quintanilla, EJOR 165 (2005) for justification;
+/// from memory.
 
 #include <functional>
 

@@ -87,11 +87,13 @@ EndNow endingOf(const Search& search) {
     };
 }
 
+constexpr Member kMostMembers =
+    150;  ///< beyond it one contradiction of the exact arm costs too much
+
 /// Lets the exact arm look for something shorter than `found`, or for anything. What it proves goes
 /// into the plan's bound. False when it proves that there is no plan for any arrival.
 bool improveExactly(const Project& backward, const Search& search, Slot bound,
                     std::optional<Draft>& found, Plan& plan) {
-    constexpr Member kMostMembers = 150;  // beyond it a single node costs too much
     const bool isValid = found && found->lateness == 0;
     if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers ||
         (isValid && found->makespan <= bound))
@@ -111,6 +113,18 @@ bool improveExactly(const Project& backward, const Search& search, Slot bound,
     if (exact.isComplete && exact.start.size() == 0 && !isValid) return false;
     plan.arrivalBound = std::min(plan.arrivalBound, FromBell{backward.real(exact.bound)});
     return true;
+}
+
+/// A quick proof, where there is one, that the rest of a day cannot be done from its arrival on:
+/// most hopeless requests fall to it, and no search is wasted on them.
+bool isHopeless(const Project& backward, const Search& search, FromBell arrival) {
+    constexpr std::int64_t kQuick = 60;
+    if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers) return false;
+    const ExactResult exact = solveExactly(backward, {std::min(kQuick, search.budget.exactNodes),
+                                                      backward.slot(arrival.count()) + 1,
+                                                      endingOf(search),
+                                                      {}});
+    return exact.isComplete && exact.start.size() == 0;
 }
 
 }  // namespace
@@ -133,6 +147,8 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     Evolution evolution(problem, *arena, search.seed);
     EvolutionLimits limits{search.budget.schedules, bound, endingOf(search)};
     if (given.former != nullptr) {
+        if (problem.arrival && isHopeless(backward, search, *problem.arrival))
+            return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{1}});
         evolution.admit(*given.former);
         if (problem.arrival)
             limits.bound = std::max(bound, backward.slot(problem.arrival->count()));
@@ -143,6 +159,8 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     if (given.former == nullptr) {
         const bool isImpossible = !improveExactly(backward, search, bound, found, plan);
         if (isImpossible) return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{0}});
+        if (problem.arrival && plan.arrivalBound < *problem.arrival)
+            return fail(NoPlan{NoPlan::Why::Impossible, {}, *problem.arrival - plan.arrivalBound});
     }
     if (!found) return fail(NoPlan{});
     const Draft* const best = &*found;

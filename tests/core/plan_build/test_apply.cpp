@@ -131,3 +131,20 @@ TEST_CASE("a change the event cannot bear is refused by the field it breaks") {
     REQUIRE_FALSE(changed.has_value());
     CHECK(changed.error().front().path.find("/kit/grates/0") == 0);
 }
+
+TEST_CASE("the bound of a whole day counts people and kit, so that the promise is nearly exact") {
+    auto event = lateCrew();
+    event.site.arrival.reset();
+    const auto plan = plan::makePlan(problemOf(event));
+    REQUIRE(plan.has_value());
+    CHECK(plan->arrivalBound >= plan->latestArrival);
+    CHECK(plan->arrivalBound - plan->latestArrival <= plan::HalfMinutes{10});
+
+    event.site.arrival = ZonedInstant{event.serve.at - 80min, event.serve.offset};
+    const auto late = plan::makePlan(problemOf(event));
+    REQUIRE_FALSE(late.has_value());
+    CHECK(late.error().why == plan::NoPlan::Why::Impossible);
+    // A crew that comes at T-80 is too late by what the best arrival lies before that.
+    CHECK(late.error().by >= plan::FromBell{-160} - plan->arrivalBound - plan::HalfMinutes{20});
+    CHECK(late.error().by <= plan::FromBell{-160} - plan->latestArrival);
+}

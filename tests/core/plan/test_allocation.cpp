@@ -1,0 +1,75 @@
+#include <atomic>
+#include <catch2/catch.hpp>
+#include <cstdlib>
+#include <new>
+
+#include "invented_day.h"
+#include "orchard.h"
+#include "plan/bell_side.h"
+#include "plan/search/evolution.h"
+
+namespace {
+
+std::atomic<long> allocations{0};
+
+void* counted(std::size_t size) {
+    ++allocations;
+    if (void* memory = std::malloc(size == 0 ? 1 : size)) return memory;
+    throw std::bad_alloc();
+}
+
+}  // namespace
+
+// Replaces the program's allocation, as [new.delete.single] of the C++ standard permits.
+void* operator new(std::size_t size) {
+    return counted(size);
+}
+void* operator new[](std::size_t size) {
+    return counted(size);
+}
+void operator delete(void* memory) noexcept {
+    std::free(memory);
+}
+void operator delete[](void* memory) noexcept {
+    std::free(memory);
+}
+void operator delete(void* memory, std::size_t) noexcept {
+    std::free(memory);
+}
+void operator delete[](void* memory, std::size_t) noexcept {
+    std::free(memory);
+}
+
+using namespace cinder;
+using namespace cinder::plan;
+using namespace cinder::plan::test;
+
+namespace {
+
+/// Allocations of the search over two thousand schedules once it has warmed up.
+long allocationsOf(const Problem& problem) {
+    search::Division division;
+    for (const BellSide side : bellSides(problem)) {
+        division.isMember.push_back(side != BellSide::After);
+        division.isAbsent.push_back(side == BellSide::After);
+    }
+    division.fixed.tasks.resize(problem.tasks.size());
+    const auto arena = search::makeArena(problem, division);
+    REQUIRE(arena.has_value());
+    search::Evolution evolution(problem, *arena, 1);
+    evolution.run({300, 0, {}});
+    const long before = allocations;
+    evolution.run({2300, 0, {}});
+    return allocations - before;
+}
+
+}  // namespace
+
+TEST_CASE("the search takes no memory while it breeds") {
+    const long before = allocations;
+    const auto probe = std::make_unique<int>(1);
+    REQUIRE(allocations > before);  // they are counted
+    CHECK(allocationsOf(smallLunch()) == 0);
+    for (std::uint64_t seed = 1; seed <= 5; ++seed)
+        CHECK(allocationsOf(inventDay(seed, 30, 3)) == 0);
+}
