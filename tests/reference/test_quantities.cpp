@@ -14,6 +14,7 @@
 #include "quantity/purchase.h"
 #include "quantity/trade.h"
 #include "quantity/yields.h"
+#include "safety/limits.h"
 
 using namespace cinder;
 using Catch::Matchers::WithinAbs;
@@ -190,6 +191,23 @@ TEST_CASE("Limits of the kitchen sheet are those of the published code") {
     CHECK_THAT(chill[1].temperature.fahrenheit(), WithinAbs(row("cool_end_F"), 0.01));
     CHECK(hours(chill[1].within) == row("cool_total_time"));
     CHECK(hours(cold[0].within) == row("cool_ambient_time"));
+}
+
+TEST_CASE("The kitchen sheet and the record hold food to the same limits") {
+    const auto within = [](safety::Span span) { return safety::published(span).length; };
+    const auto degrees = [](safety::Degree degree) {
+        return Temperature::fromFahrenheit(safety::published(degree).fahrenheit);
+    };
+    const auto& limits = quantity::keepingLimits();
+    REQUIRE(limits.size() == 4);
+    CHECK(limits[0].temperature == degrees(safety::Degree::CoolMiddle));
+    CHECK(limits[0].within == within(safety::Span::CoolMiddleWithin));
+    CHECK(limits[1].temperature == degrees(safety::Degree::CoolEnd));
+    CHECK(limits[1].within == within(safety::Span::CoolEndWithin));
+    CHECK(limits[2].temperature == degrees(safety::Degree::CoolEnd));
+    CHECK(limits[2].within == within(safety::Span::CoolAmbientWithin));
+    CHECK(limits[3].temperature == degrees(safety::Degree::HotHold));
+    CHECK_FALSE(limits[3].isAtMost);
 }
 
 // Food Allergen Labeling and Consumer Protection Act 2004; FASTER Act 2021, Public Law 117-11.
