@@ -50,8 +50,10 @@ struct Day {
     friend bool operator==(const Day&, const Day&) = default;
 };
 
-/// How many turns a task on the grate has.
+/// How many turns a task on the grate has by the plan.
 [[nodiscard]] std::int32_t turnCount(const plan::Task& task);
+/// A slow batch is turned oftener than planned; more than so many are a slip.
+inline constexpr std::int32_t kMostTurnsBeyondPlan = 40;
 
 /// The day these operations tell of. Any order, any repetition: same result.
 ///

@@ -112,7 +112,9 @@ class Folder {
     }
     void operator()(const journal::Turned& o) {
         const plan::Task* task = tasks_.find(o.task);
-        if (task && (o.turn < 1 || o.turn > turnCount(*task))) return setAside();
+        const std::int32_t planned = task ? turnCount(*task) : 0;
+        if (task && (o.turn < 1 || planned == 0 || o.turn > planned + kMostTurnsBeyondPlan))
+            return setAside();
         if (TaskFacts* facts = factsOf(o.task)) facts->turns.emplace(o.turn, o.at);
     }
     void operator()(const journal::TemperatureRead& o) {

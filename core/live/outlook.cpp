@@ -106,6 +106,20 @@ std::optional<Instant> nextTurnOf(const Situation& s, std::size_t i) {
     return std::nullopt;
 }
 
+/// A batch that the fire holds longer than planned goes on being turned, until half an interval
+/// before its last piece comes off.
+std::optional<Instant> turnBeyondPlan(const Situation& s, std::size_t i) {
+    const BatchForecast* batch = s.forecastOf(i);
+    if (!s.progress[i].isRunning() || !batch || batch->batch.turnEvery <= Duration{0})
+        return std::nullopt;
+    const auto facts = s.day.tasks.find(s.sheet.problem.tasks[i].id);
+    const auto last = batch->lastPull();
+    if (!last || facts == s.day.tasks.end() || facts->second.turns.empty()) return std::nullopt;
+    const Instant next = facts->second.turns.rbegin()->second + batch->batch.turnEvery;
+    if (next + batch->batch.turnEvery / 2 > *last) return std::nullopt;
+    return next;
+}
+
 /// Has begun too late or takes too long, by more than the grace. Work that may lie anywhere is
 /// late only when it moves the bell.
 bool isLate(const Situation& s, std::size_t i, const TaskOutlook& task) {
@@ -143,6 +157,10 @@ TaskOutlook outlookOf(const Situation& s, std::size_t i) {
     task.turnCount = turnCount(s.sheet.problem.tasks[i]);
     task.turnsDone = s.progress[i].turnsDone;
     task.nextTurn = nextTurnOf(s, i);
+    if (!task.nextTurn && task.turnCount > 0) {
+        task.nextTurn = turnBeyondPlan(s, i);
+        task.turnCount = std::max(task.turnCount, task.turnsDone + (task.nextTurn ? 1 : 0));
+    }
     task.isLate = isLate(s, i, task);
     return task;
 }
@@ -205,7 +223,9 @@ std::vector<plan::Actual> actualsOf(const Situation& s) {
         const auto& hands = s.sheet.problem.tasks[i].hands;
         if (progress.isRunning() && hands.size() > 1) {
             const bool isPutOn = hands.front().act == plan::HandsOn::Act::PutOn;
-            actual.piecesDone = progress.turnsDone + (isPutOn ? 1 : 0);
+            const std::int32_t turns =
+                std::min(progress.turnsDone, turnCount(s.sheet.problem.tasks[i]));
+            actual.piecesDone = turns + (isPutOn ? 1 : 0);
         }
         actuals.push_back(actual);
     }
@@ -235,6 +255,12 @@ Instant Situation::due(std::size_t task) const {
     if (const BatchForecast* batch = forecastOf(task))
         if (const auto next = batch->nextPull()) return *next;
     return usualEnd(sheet.problem.tasks[task], *progress[task].started);
+}
+
+Instant Situation::over(std::size_t task) const {
+    if (const BatchForecast* batch = forecastOf(task))
+        if (const auto last = batch->lastPull()) return *last;
+    return due(task);
 }
 
 Outlook lookAt(const Day& day, const plan::Dispatch& dispatch, Instant now,

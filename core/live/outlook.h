@@ -110,6 +110,8 @@ struct Situation {
     /// When a running task asks for hands at its end: the next piece is due by the forecast, or
     /// its usual time is over.
     [[nodiscard]] Instant due(std::size_t task) const;
+    /// When its last piece is due.
+    [[nodiscard]] Instant over(std::size_t task) const;
     [[nodiscard]] Instant instant(Duration fromPlannedBell) const {
         return sheet.bell + fromPlannedBell;
     }

@@ -32,6 +32,7 @@ Instant touchDue(const Situation& s, std::size_t i, const plan::HandsOn& hands) 
                 due += hands.offset - one.offset;
         return due;
     }
+    if (hands.act == plan::HandsOn::Act::TakeOff) return s.due(i);
     return *s.progress[i].started + hands.offset;
 }
 

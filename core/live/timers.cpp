@@ -52,7 +52,7 @@ class Watch {
         const Instant end = s_.due(i);
         const bool isOnGrate =
             !task(i).hands.empty() && task(i).hands.back().act == plan::HandsOn::Act::TakeOff;
-        if (const auto& due = s_.tasks[i].nextTurn; due && (!isOnGrate || *due < end)) {
+        if (const auto& due = s_.tasks[i].nextTurn; due && (!isOnGrate || *due < s_.over(i))) {
             const std::int32_t turn = s_.tasks[i].turnsDone + 1;
             Timer& timer = add(TimerKind::Turn, "turn", i, *due, ":" + std::to_string(turn));
             timer.number = turn;

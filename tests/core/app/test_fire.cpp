@@ -178,6 +178,23 @@ TEST_CASE(
     CHECK(pull->count == 8);
 }
 
+TEST_CASE("a batch that the fire holds longer than planned goes on being turned") {
+    LambDay day;
+    day.begin(9s);
+    const auto planned = day.card(day.lamb).turnCount;
+    REQUIRE(planned > 0);
+    std::int32_t turned = 0;
+    while (const auto next = day.card(day.lamb).nextTurn) {
+        REQUIRE(turned < 40);
+        day.wait(*next - day.session->now());
+        REQUIRE(day.session->turn(day.lamb));
+        ++turned;
+    }
+    CHECK(turned > planned);
+    CHECK(day.card(day.lamb).turnsDone == turned);
+    CHECK(whyNot(day.session->turn(day.lamb)) == Refusal::Why::NotNow);
+}
+
 TEST_CASE(
     "pieces are pulled one by one or several at once; the pan fills and the last one ends it") {
     LambDay day;

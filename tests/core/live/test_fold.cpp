@@ -43,7 +43,7 @@ TEST_CASE("ticking the first line starts work, ticking the last one finishes it"
 TEST_CASE("what no longer fits the plan, or is not understood, is set aside and kept") {
     SmallDay lunch;
     const auto stranger = lunch.add(TaskStarted{TaskId{"soup"}, fromBell(-50min)});
-    const auto tooFar = lunch.add(Turned{kCook, 3, fromBell(-40min)});
+    const auto tooFar = lunch.add(Turned{kCook, 43, fromBell(-40min)});
     const auto noLine = lunch.add(LineTicked{kTables, 2, fromBell(-40min)});
     const auto unknown = lunch.add(Unknown{"of-a-later-year", "{}"});
     const auto broken = lunch.add(PlanPublished{"{\"version\":1}"});

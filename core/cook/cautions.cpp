@@ -1,0 +1,55 @@
+#include "cook/cautions.h"
+
+namespace cinder::cook {
+
+std::span<const FireCaution> fireCautions() {
+    static constexpr FireCaution kCautions[] = {
+        {"carbon-monoxide", FireMoment::Always,
+         "Burn charcoal only in the open air, never in a tent, vehicle, trailer or building: its "
+         "gas kills and has no smell. An open flap or a fan does not make it safe.",
+         "US Consumer Product Safety Commission, Document 5012", Checked::Read},
+        {"carbon-monoxide-signs", FireMoment::Always,
+         "Headache, drowsiness, dizziness, weakness, nausea or confusion near burning charcoal: "
+         "fresh air at once, and call for help.",
+         "US Consumer Product Safety Commission, Document 5012 (the signs; the advice from memory)",
+         Checked::Read},
+        {"starter-fluid", FireMoment::Lighting,
+         "Starter fluid on cold charcoal only: let it soak in, close the can, move it away. Never "
+         "on warm, glowing or lit coals.",
+         "published grill-safety lists (the ban); NFPA tip sheet and soaking in from memory",
+         Checked::Read},
+        {"other-fuels", FireMoment::Lighting, "Never petrol, kerosene or alcohol on charcoal.",
+         "Emergency Medical Services Authority (Oklahoma), charcoal page", Checked::Read},
+        {"clearance", FireMoment::Lighting,
+         "At least 3 m (10 ft) from any structure, never under an overhang; many places ask more "
+         "beside tents.",
+         "NFPA 1, Fire Code, 10.10.6 (numbering by edition)", Checked::Read},
+        {"extinguisher", FireMoment::Lighting,
+         "A charged extinguisher of at least 2-A:10-B:C at the fire, and water at hand for coals.",
+         "city special-event vendor rules (the rating); water from memory", Checked::Read},
+        {"never-alone", FireMoment::Always,
+         "Never leave a lit fire alone, from lighting to cold ash.",
+         "City of Dubuque (Iowa), vendor cooking rules", Checked::Read},
+        {"hot-grease", FireMoment::OverCoals,
+         "Dripping fat flares up: move pieces to the cool side and stand back. No water on burning "
+         "fat.",
+         "NFPA 10, classes of fire (fats are no water fire)", Checked::FromMemory},
+        {"burns", FireMoment::OverCoals,
+         "Long cotton sleeves, heat gloves, dry cloths: a wet cloth passes heat.",
+         "OSHA, Young Worker Safety in Restaurants (burns)", Checked::Read},
+        {"thermometer", FireMoment::Doneness,
+         "Thermometer over touch: thickest part, away from bone. Colour does not show doneness, "
+         "and a forecast never says safe.",
+         "USDA FSIS, probe placement (colour from memory; the forecast is ours)", Checked::Read},
+        {"clean-plate", FireMoment::Doneness,
+         "Cooked meat goes into a clean pan with clean tongs, never back where raw meat lay.",
+         "USDA FSIS", Checked::Read},
+        {"hot-ash", FireMoment::Ash,
+         "Treat all ash and coals as hot: soak them, carry them in closed metal away from anything "
+         "that burns, never in a van or indoors while they may glow.",
+         "Kitsap County (Washington) fire bulletin; CPSC release 99-051", Checked::Read},
+    };
+    return kCautions;
+}
+
+}  // namespace cinder::cook
