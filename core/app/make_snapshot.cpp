@@ -55,8 +55,8 @@ class Arrangement {
   private:
     TaskCard card(std::size_t i) const {
         const plan::Task& task = problem_.tasks[i];
-        const live::TaskOutlook& seen = outlook_.tasks[i];
         TaskCard card;
+        static_cast<live::TaskOutlook&>(card) = outlook_.tasks[i];
         card.id = task.id;
         card.name = task.name;
         if (task.dish)
@@ -68,18 +68,6 @@ class Arrangement {
         const plan::Station& station = problem_.stations[static_cast<std::size_t>(task.station)];
         card.station = station.id;
         card.stationName = station.name;
-        card.state = seen.state;
-        card.plannedStart = seen.plannedStart;
-        card.plannedFinish = seen.plannedFinish;
-        card.start = seen.start;
-        card.finish = seen.finish;
-        card.latestStart = seen.latestStart;
-        card.slack = seen.slack;
-        card.isLate = seen.isLate;
-        card.isCritical = seen.isCritical;
-        card.turnsDone = seen.turnsDone;
-        card.turnCount = seen.turnCount;
-        card.nextTurn = seen.nextTurn;
         addFacts(task, card);
         addWork(i, card);
         return card;

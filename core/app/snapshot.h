@@ -25,8 +25,8 @@ struct ChecklistLine {
     friend bool operator==(const ChecklistLine&, const ChecklistLine&) = default;
 };
 
-/// One task as every board shows it.
-struct TaskCard {
+/// One task as every board shows it: how it stands, with its names and what was said about it.
+struct TaskCard : live::TaskOutlook {
     TaskId id;
     LocalText name;
     std::optional<LocalText> dish;
@@ -36,23 +36,8 @@ struct TaskCard {
     StationId station;
     LocalText stationName;
     std::vector<PersonId> people;  ///< planned, in order of first work
-    TaskState state = TaskState::Waiting;
-
-    Instant plannedStart;
-    Instant plannedFinish;
-    Instant start;   ///< actual, or projected
-    Instant finish;  ///< actual, or projected
-    Instant latestStart;
-    Duration slack{0};
-    bool isLate = false;  ///< should have begun, or ended, by now
-    bool isCritical = false;
     /// How often it held up the bell in the simulation, 0 to 1.
     double criticality = 0;
-
-    /// Tended work on the grate: how many turns are done, of how many, and when the next is due.
-    std::int32_t turnsDone = 0;
-    std::int32_t turnCount = 0;
-    std::optional<Instant> nextTurn;
 
     std::vector<ChecklistLine> checklist;
     std::optional<Temperature> lastReading;

@@ -33,6 +33,7 @@ struct TaskOutlook {
     Duration slack{0};
     bool isLate = false;  ///< should have begun, or ended, by now
     bool isCritical = false;
+    /// Tended work on the grate: how many turns are done, of how many, and when the next is due.
     std::int32_t turnsDone = 0;
     std::int32_t turnCount = 0;
     std::optional<Instant> nextTurn;
