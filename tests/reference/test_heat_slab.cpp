@@ -35,19 +35,6 @@ Side side(double film, double around) {
     return s;
 }
 
-std::vector<Row> rowsStarting(const std::string& letters) {
-    const auto table = readTable(CINDER_SHARED "/reference/heat_checks.csv");
-    std::vector<Row> rows;
-    if (!table) {
-        WARN("skipped: rows " << letters << " of reference/heat_checks.csv are not here");
-        return rows;
-    }
-    for (const Row& row : *table) {
-        if (letters.find(row.at("id")[0]) != std::string::npos) rows.push_back(row);
-    }
-    return rows;
-}
-
 /// One of the end-to-end cases, from the words of its row.
 struct Case {
     explicit Case(const std::string& text)
@@ -197,7 +184,7 @@ TEST_CASE("a constant flux heats a slab as the series says") {
         return (at1 ? nodes.back() : nodes.front()) * k / (q * thick);
     };
     CHECK(solved(0.2, true) == Approx(series(0.2, 1)).margin(2e-5));
-    for (const Row& row : rowsStarting("Q")) {
+    for (const Row& row : heatRows("Q")) {
         if (row.at("geometry") != "plane_wall_const_flux") continue;
         INFO(row.at("id"));
         const double fourier = number(row.at("Fo"));
@@ -209,7 +196,7 @@ TEST_CASE("a constant flux heats a slab as the series says") {
 
 TEST_CASE("a thick slab begins as a half-space does") {
     // Source: Carslaw & Jaeger, sections 2.7 and 2.9 (error-function solutions).
-    for (const Row& row : rowsStarting("Q")) {
+    for (const Row& row : heatRows("Q")) {
         const bool flux = row.at("geometry") == "semi_inf_const_flux";
         if (!flux && row.at("geometry") != "semi_inf_convection") continue;
         INFO(row.at("id"));
@@ -240,7 +227,7 @@ TEST_CASE("left alone long enough a slab reaches its steady profile") {
     slab.advance(side(45, 200), side(15, 75), 48h);
     const double q = 45 * (200 - slab.nodesCelsius().front());
     CHECK(q == Approx(125 / (1.0 / 45 + 0.06 / 0.48 + 1.0 / 15)).epsilon(1e-6));
-    for (const Row& row : rowsStarting("S")) {
+    for (const Row& row : heatRows("S")) {
         const std::string& what = row.at("quantity");
         const double ours = what == "flux"         ? q
                             : what == "T_face_hot" ? slab.nodesCelsius().front()
@@ -252,7 +239,7 @@ TEST_CASE("left alone long enough a slab reaches its steady profile") {
 }
 
 TEST_CASE("a turned slab follows the exact expansion") {
-    for (const Row& row : rowsStarting("L")) {
+    for (const Row& row : heatRows("L")) {
         INFO(row.at("id"));
         GrillRun run = Case(row.at("inputs")).run(Resolution::fine());
         const auto at = row.at("quantity").find(" at ");
@@ -264,7 +251,7 @@ TEST_CASE("a turned slab follows the exact expansion") {
 TEST_CASE("every end-to-end case is met from the grate to the end of the rest") {
     std::map<std::pair<std::string, double>, Outcome> played;
     std::map<std::string, double> lastTarget;
-    const auto rows = rowsStarting("E");
+    const auto rows = heatRows("E");
     for (const Row& row : rows) {
         double& last = lastTarget[row.at("id").substr(0, 3)];
         last = std::max(last, targetOf(row.at("quantity")));
@@ -305,7 +292,7 @@ TEST_CASE("the refinement error brackets the error against a converged run") {
 TEST_CASE("lethality along a computed cook and rest agrees at the middle and where it is least") {
     // Rows F001 to F004 are closed forms and the table's own fit:
     // tests/core/cook/test_lethality.cpp.
-    for (const Row& row : rowsStarting("F")) {
+    for (const Row& row : heatRows("F")) {
         const auto of = row.at("inputs").find("history of case E");
         if (of == std::string::npos) continue;
         INFO(row.at("id"));
@@ -369,7 +356,7 @@ TEST_CASE("Newton cooling agrees with every row") {
         {"N008", surroundingsFrom(Temperature::fromFahrenheit(70), Temperature::fromFahrenheit(60),
                                   Temperature::fromFahrenheit(53))
                      ->fahrenheit()}};
-    for (const Row& row : rowsStarting("N")) {
+    for (const Row& row : heatRows("N")) {
         INFO(row.at("id"));
         REQUIRE(ours.count(row.at("id")) == 1);
         // Readings are kept to a thousandth of a degree, so 110/3 comes out to a hundredth.

@@ -8,6 +8,7 @@
 #include <map>
 #include <sstream>
 
+#include "check_table.h"
 #include "event/json.h"
 #include "plan/build/build.h"
 #include "plan/check.h"
@@ -169,24 +170,18 @@ TEST_CASE("Practice: the line is loaded in the last five minutes, cold dishes fi
 }
 
 TEST_CASE("Practice: the numbers used here are those of the table") {
-    std::ifstream table(std::string(CINDER_SHARED) + "/reference/trade_facts.csv");
+    const auto table = reference::readTable(CINDER_SHARED "/reference/trade_facts.csv");
     if (!table) {
         WARN("skipped: no table of trade facts beside the source tree");
         return;
     }
     std::size_t compared = 0;
-    for (std::string line; std::getline(table, line);) {
-        std::stringstream fields(line);
-        std::string id;
-        std::string quantity;
-        std::string value;
-        std::getline(fields, id, ',');
-        std::getline(fields, quantity, ',');
-        std::getline(fields, value, ',');
-        const auto fact = kPractice.find(id);
+    for (const reference::Row& row : *table) {
+        const auto fact = kPractice.find(row.at("id"));
         if (fact == kPractice.end()) continue;
-        INFO(line);
+        INFO(fact->first);
         ++compared;
+        const std::string& value = row.at("value");
         const auto dash = value.find('-');
         CHECK(std::stod(value) == fact->second.low);
         CHECK(std::stod(dash == std::string::npos ? value : value.substr(dash + 1)) ==

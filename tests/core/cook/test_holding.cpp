@@ -3,23 +3,15 @@
 #include <cmath>
 
 #include "cook/holding.h"
+#include "measured.h"
 
 using namespace cinder;
 using namespace cinder::cook;
 using namespace std::chrono_literals;
+using samples::minutes;
+using samples::point;
 
 namespace {
-
-MeasuredPoint point(Duration at, double celsius) {
-    return {Instant{} + at, Temperature::fromCelsius(celsius)};
-}
-
-double minutes(Duration d) {
-    return std::chrono::duration<double>(d).count() / 60;
-}
-double minutes(Instant at) {
-    return minutes(at.time_since_epoch());
-}
 
 Cooling exactCooling(double tauMinutes, int readings, Duration every) {
     Cooling cooling;

@@ -5,22 +5,13 @@
 
 #include "cook/doneness.h"
 #include "cook/lethality.h"
+#include "measured.h"
 
 using namespace cinder;
 using namespace cinder::cook;
 using namespace std::chrono_literals;
-
-namespace {
-
-MeasuredPoint point(Duration at, double celsius) {
-    return {Instant{} + at, Temperature::fromCelsius(celsius)};
-}
-
-double minutes(Duration d) {
-    return std::chrono::duration<double>(d).count() / 60;
-}
-
-}  // namespace
+using samples::minutes;
+using samples::point;
 
 TEST_CASE("a hold and a ramp count as their closed forms") {
     // Rows F001 and F002 of the heat checks, computed from F = ∫ 10^((T - 60) / z) dt, z = 10 °F.
