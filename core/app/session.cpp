@@ -30,11 +30,11 @@ Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
 }
 
 /// What an event is called and when it serves, without its plan.
-live::Day heading(std::vector<journal::Operation> operations) {
+live::Day heading(std::vector<journal::Operation> operations, live::ReadDocuments& documents) {
     std::erase_if(operations, [](const journal::Operation& op) {
         return std::holds_alternative<journal::PlanPublished>(op.body);
     });
-    return live::fold(operations);
+    return live::fold(operations, documents);
 }
 
 /// The plan with which a day began: the last one before the first touch.
@@ -71,7 +71,7 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
     for (const EventId& id : *ids) {
         auto operations = state_->store.read(id);
         if (!operations) return fail(refusalFor(operations.error()));
-        const live::Day day = heading(std::move(*operations));
+        const live::Day day = heading(std::move(*operations), state_->documents);
         if (!day.event) continue;
         entries.push_back({id, day.event->name, day.serve.value_or(day.event->serve.at),
                            day.event->serve.offset, day.rehearsal.has_value()});

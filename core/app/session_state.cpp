@@ -97,7 +97,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
 }
 
 void Session::State::refold() {
-    open = std::make_unique<OpenDay>(live::fold(operations), open.get());
+    open = std::make_unique<OpenDay>(live::fold(operations, documents), open.get());
     seen.reset();
 }
 

@@ -33,6 +33,7 @@ struct Session::State {
     std::optional<PersonId> person;
     std::optional<EventId> event;
     std::vector<journal::Operation> operations;
+    live::ReadDocuments documents;
     std::unique_ptr<OpenDay> open;
     bool isDiskFull = false;
     std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds

@@ -15,6 +15,7 @@
 #include "journal/operation.h"
 #include "live/alarm.h"
 #include "live/piece_facts.h"
+#include "live/read_documents.h"
 #include "live/run_sheet.h"
 #include "safety/facts.h"
 
@@ -61,5 +62,7 @@ inline constexpr std::int32_t kMostTurnsBeyondPlan = 40;
 /// plan) the last. An undo takes back what lies before it in clock order, itself included when it
 /// is undone in turn.
 [[nodiscard]] Day fold(std::span<const journal::Operation> operations);
+/// The same day, without reading a document again that was read before.
+[[nodiscard]] Day fold(std::span<const journal::Operation> operations, ReadDocuments& documents);
 
 }  // namespace cinder::live

@@ -2,7 +2,6 @@
 #include <set>
 #include <unordered_set>
 
-#include "event/json.h"
 #include "journal/codec.h"
 #include "live/day.h"
 #include "live/on_grate.h"
@@ -85,7 +84,8 @@ class TaskIndexes {
 /// Takes the operations one by one; the first word on a fact stands, the last one on a wish.
 class Folder {
   public:
-    explicit Folder(Day& day) : day_(day), tasks_(day.sheet) {}
+    Folder(Day& day, ReadDocuments& documents)
+        : day_(day), documents_(documents), tasks_(day.sheet) {}
 
     void take(const Operation& op) {
         op_ = &op;
@@ -202,24 +202,25 @@ class Folder {
     /// Describing the event again leaves a serve time that the client moved since where it is,
     /// unless the description itself now says another one.
     void describe(const std::string& document) {
-        auto event = event::parse(document);
+        const event::Event* event = documents_.event(document);
         if (!event) return setAside();
         if (!day_.event || day_.event->serve.at != event->serve.at) day_.serve = event->serve.at;
-        day_.event = std::move(*event);
+        day_.event = *event;
     }
 
     Day& day_;
+    ReadDocuments& documents_;
     TaskIndexes tasks_;
     const Operation* op_ = nullptr;
 };
 
 /// The last plan that can be read; those after it that cannot are set aside.
-void takePlan(const std::vector<const Operation*>& order, Day& day) {
+void takePlan(const std::vector<const Operation*>& order, ReadDocuments& documents, Day& day) {
     for (auto op = order.rbegin(); op != order.rend(); ++op) {
         const auto* published = std::get_if<journal::PlanPublished>(&(*op)->body);
         if (!published) continue;
-        if (auto sheet = readRunSheet(published->document)) {
-            day.sheet = std::move(*sheet);
+        if (const RunSheet* sheet = documents.sheet(published->document)) {
+            day.sheet = *sheet;
             return;
         }
         day.setAside.push_back((*op)->id);
@@ -260,12 +261,17 @@ std::int32_t turnCount(const plan::Task& task) {
 }
 
 Day fold(std::span<const journal::Operation> operations) {
+    ReadDocuments documents;
+    return fold(operations, documents);
+}
+
+Day fold(std::span<const journal::Operation> operations, ReadDocuments& documents) {
     const auto all = inOrder(operations);
     const auto order = withoutUndone(all);
     Day day;
     day.record = takeRecord(all);
-    takePlan(order, day);
-    Folder folder(day);
+    takePlan(order, documents, day);
+    Folder folder(day, documents);
     for (const Operation* op : order)
         folder.take(*op);
     if (day.sheet) {

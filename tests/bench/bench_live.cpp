@@ -57,6 +57,17 @@ int main(int argc, char** argv) {
     const TaskId task = session.look()->tasks.front().id;
     const EventId rehearsal = session.look()->event;
 
+    // Begun and taken back in turn, so that every touch changes what the board shows.
+    const auto begin =
+        std::find_if(session.look()->tasks.begin(), session.look()->tasks.end(),
+                     [](const app::TaskCard& card) { return card.state == live::TaskState::Ready; })
+            ->id;
+    bool isBegun = false;
+    measure("one touch, from tap to snapshot", 500, [&] {
+        if (!(isBegun ? session.undo() : session.start(begin))) std::abort();
+        isBegun = !isBegun;
+        if (!session.look()) std::abort();
+    });
     measure("one touch, durable and folded", 1000, [&] {
         if (!session.read(task, Temperature::fromCelsius(20))) std::abort();
     });
@@ -71,6 +82,11 @@ int main(int argc, char** argv) {
     });
     measure("read and decode the event", 20,
             [&] { operations = (*store)->read(rehearsal).value(); });
+    measure("fold of the event, its documents read anew", 200,
+            [&] { (void)live::fold(operations); });
+    live::ReadDocuments documents;
+    measure("fold of the event, its documents read before", 200,
+            [&] { (void)live::fold(operations, documents); });
     std::vector<journal::Operation> many = operations;
     while (many.size() < 10'000) {
         journal::Operation op = pattern;

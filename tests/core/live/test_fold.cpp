@@ -1,4 +1,6 @@
 #include <catch2/catch.hpp>
+#include <fstream>
+#include <iterator>
 
 #include "small_day.h"
 
@@ -54,4 +56,27 @@ TEST_CASE("what no longer fits the plan, or is not understood, is set aside and 
     CHECK(day.setAside.size() == 5);
     for (const auto& id : {stranger, tooFar, noLine, unknown, broken})
         CHECK(std::count(day.setAside.begin(), day.setAside.end(), id) == 1);
+}
+
+TEST_CASE("a fold that remembers the documents it read comes to the same day at every step") {
+    std::ifstream file(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json");
+    const std::string event{std::istreambuf_iterator<char>(file), {}};
+    auto sheet = smallSheet();
+    sheet.problem.tasks.front().checklist.clear();
+    SmallDay lunch;
+    lunch.add(EventDescribed{event});
+    lunch.add(ServeTimeMoved{fromBell(10min), fromBell(-60min)});
+    lunch.add(EventDescribed{"{\"version\":1}"});
+    const auto second = lunch.add(PlanPublished{live::writeRunSheet(sheet)});
+    lunch.add(PlanPublished{event});
+    lunch.add(EventDescribed{event});
+    lunch.add(Undone{second});
+
+    live::ReadDocuments documents;
+    for (std::size_t known = 0; known <= lunch.operations.size(); ++known) {
+        const std::span steps(lunch.operations.data(), known);
+        CHECK(live::fold(steps, documents) == live::fold(steps));
+    }
+    REQUIRE(lunch.day().event);
+    CHECK(lunch.day().setAside.size() == 2);
 }

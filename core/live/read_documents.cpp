@@ -1,0 +1,23 @@
+#include "live/read_documents.h"
+
+#include "event/json.h"
+
+namespace cinder::live {
+
+const event::Event* ReadDocuments::event(const std::string& document) {
+    const auto [known, isNew] = events_.try_emplace(document);
+    if (isNew)
+        if (auto event = event::parse(document))
+            known->second = std::make_unique<const event::Event>(std::move(*event));
+    return known->second.get();
+}
+
+const RunSheet* ReadDocuments::sheet(const std::string& document) {
+    const auto [known, isNew] = sheets_.try_emplace(document);
+    if (isNew)
+        if (auto sheet = readRunSheet(document))
+            known->second = std::make_unique<const RunSheet>(std::move(*sheet));
+    return known->second.get();
+}
+
+}  // namespace cinder::live

@@ -1,0 +1,29 @@
+#pragma once
+
+/// The documents of a journal, each read once. An event and a run sheet are long, and a day is
+/// folded anew at every touch; what a document says does not change from one touch to the next.
+
+#include <map>
+#include <memory>
+#include <string>
+
+#include "event/event.h"
+#include "live/run_sheet.h"
+
+namespace cinder::live {
+
+/// Keyed by the text itself, not by the operation that carries it: a fold that reads through this
+/// comes to the same day as one that does not. Not for use by two threads at once.
+class ReadDocuments {
+  public:
+    /// The event as described; null when the document is not one.
+    [[nodiscard]] const event::Event* event(const std::string& document);
+    /// The run sheet; null when the document is not one that can be followed.
+    [[nodiscard]] const RunSheet* sheet(const std::string& document);
+
+  private:
+    std::map<std::string, std::unique_ptr<const event::Event>> events_;
+    std::map<std::string, std::unique_ptr<const RunSheet>> sheets_;
+};
+
+}  // namespace cinder::live
