@@ -31,6 +31,7 @@ std::vector<Vec> directions(std::initializer_list<double> more) {
     }
     std::sort(angles.begin(), angles.end());
     std::vector<Vec> made;
+    made.reserve(angles.size());
     for (const double angle : angles)
         made.push_back({std::cos(angle), std::sin(angle)});
     return made;
