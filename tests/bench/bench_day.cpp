@@ -88,7 +88,7 @@ Moment momentOf(const Problem& problem, const Schedule& schedule, Rng& rng) {
 void measureReplan(const Problem& problem, const Schedule& schedule, int standings) {
     Rng rng(7);
     std::vector<double> times;
-    int kept = 0;
+    std::vector<double> keptTimes;
     int impossible = 0;
     int notFound = 0;
     for (int k = 0; k < standings; ++k) {
@@ -101,7 +101,7 @@ void measureReplan(const Problem& problem, const Schedule& schedule, int standin
         times.push_back(
             millisecondsOf([&] { result = replan(problem, schedule, standing, Search{}); }));
         if (result) {
-            ++kept;
+            keptTimes.push_back(times.back());
             Problem judged = result->problem;
             judged.arrival.reset();  // what is done began before
             judge("re-plan " + std::to_string(k), judged, result->plan.schedule);
@@ -112,21 +112,25 @@ void measureReplan(const Problem& problem, const Schedule& schedule, int standin
         }
     }
     std::sort(times.begin(), times.end());
+    std::sort(keptTimes.begin(), keptTimes.end());
     std::cout << "  re-plan over " << standings << " standings: median " << times[times.size() / 2]
               << " ms, 95th percentile " << times[times.size() * 95 / 100] << " ms, worst "
-              << times.back() << " ms; kept " << kept << ", proven impossible " << impossible
-              << ", not found " << notFound << "\n";
+              << times.back() << " ms; kept " << keptTimes.size() << " (95th percentile "
+              << (keptTimes.empty() ? 0.0 : keptTimes[keptTimes.size() * 95 / 100])
+              << " ms), proven impossible " << impossible << ", not found " << notFound << "\n";
 }
 
 void measure(const std::string& name, Problem problem, int standings) {
     Search first;
-    first.budget.schedules = 1;
     first.budget.exactNodes = 0;
     Result<Plan, NoPlan> plan = fail(NoPlan{});
-    const double firstTime = millisecondsOf([&] { plan = makePlan(problem, first); });
+    double firstTime = 0;
+    for (first.budget.schedules = 1; !plan && first.budget.schedules <= 4096;
+         first.budget.schedules *= 2)
+        firstTime = millisecondsOf([&] { plan = makePlan(problem, first); });
     std::cout << name << ": " << problem.tasks.size() << " tasks, " << problem.crew.size()
               << " people; first plan " << (plan ? "" : "(" + wordOf(plan.error().why) + ") ")
-              << firstTime << " ms";
+              << "in " << firstTime << " ms";
     problem.arrival.reset();
     const double fullTime = millisecondsOf([&] { plan = makePlan(problem, Search{}); });
     if (!plan) {
@@ -139,7 +143,7 @@ void measure(const std::string& name, Problem problem, int standings) {
               << " min before the bell, "
               << (gap.count() == 0
                       ? std::string("proven best")
-                      : "at most " + std::to_string(gap.count() / 2) + " min from best")
+                      : "at most " + std::to_string(gap.count()) + " half-minutes from best")
               << "\n";
     if (standings > 0) measureReplan(problem, plan->schedule, standings);
 }
