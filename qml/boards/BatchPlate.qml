@@ -26,7 +26,7 @@ Item {
     signal turn()
     signal pull()
 
-    implicitHeight: words.height + Space.hurried + 3 * Space.gap
+    implicitHeight: words.height + touches.height + 3 * Space.gap
     Accessible.role: Accessible.ListItem
     Accessible.name: root.title + ", " + root.awaited + " " + root.countdown
 
@@ -53,7 +53,7 @@ Item {
                 text: root.title
                 size: Type.lead
                 isStrong: true
-                maximumLineCount: 2
+                maximumLineCount: 4
                 lineHeight: 0.95
             }
         }
@@ -79,7 +79,7 @@ Item {
                     text: qsTr("ends %1").arg(root.finishText)
                     size: Type.small
                     color: Theme.ash
-                    maximumLineCount: 1
+                    maximumLineCount: 2
                 }
                 Item { width: 1; height: Space.tight }
                 Pips { done: root.turnsDone; count: root.turnCount; x: Space.tight }
@@ -87,18 +87,20 @@ Item {
         }
         Cord { width: parent.width; progress: root.progress }
     }
-    Row {
+    // Side by side on a phone the one to pull would be 17 mm wide; a glove needs 25.
+    Grid {
+        id: touches
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Space.gap
         x: Space.margin
+        columns: root.isNarrow ? 1 : 2
         spacing: Space.apart
 
         PressPlate {
             visible: root.canTurn
-            width: (words.width - Space.apart) * 0.6
+            width: root.isNarrow ? words.width : (words.width - Space.apart) * 0.6
             height: Space.hurried
             tone: "ember"
-            isStacked: root.isNarrow
             glyph: Icons.turn
             size: Type.title
             text: root.turnText
@@ -106,10 +108,9 @@ Item {
         }
         PressPlate {
             visible: root.canFinish
-            width: root.canTurn ? (words.width - Space.apart) * 0.4 : words.width
+            width: root.canTurn && !root.isNarrow ? (words.width - Space.apart) * 0.4 : words.width
             height: Space.hurried
             tone: root.canTurn ? "plain" : "ember"
-            isStacked: root.isNarrow && root.canTurn
             glyph: Icons.pull
             size: Type.title
             text: root.finishVerb

@@ -37,6 +37,9 @@ T.AbstractButton {
         verticalAlignment: Text.AlignVCenter
         text: root.text
         isStrong: true
+        fontSizeMode: Text.Fit
+        minimumPixelSize: Type.small
+        maximumLineCount: 4
         color: root.ink
         Accessible.ignored: true
     }

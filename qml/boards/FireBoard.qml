@@ -68,7 +68,7 @@ Flickable {
         spacing: Space.gap
 
         TaskColumn { width: parent.width; heading: qsTr("Resting"); tasks: root.day.rests; day: root.day }
-        TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; showsLines: true }
+        TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; isNarrow: root.isNarrow; showsLines: true }
         NoticeColumn { width: parent.width; day: root.day }
     }
 }

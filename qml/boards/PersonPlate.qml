@@ -36,7 +36,7 @@ Item {
                 width: parent.width - shape.width - left.width - 2 * Space.small
                 text: root.now
                 isStrong: true
-                maximumLineCount: 2
+                maximumLineCount: 4
             }
             Figure { id: left; text: root.nowUntil; size: Type.lead }
         }
@@ -46,7 +46,7 @@ Item {
             text: qsTr("then %1 · %2").arg(root.next).arg(root.nextAt)
             size: Type.small
             color: Theme.ash
-            maximumLineCount: 2
+            maximumLineCount: 4
         }
     }
 }

@@ -15,6 +15,7 @@ Column {
     property string note: ""
     property bool showsCaution: false
     property bool showsLines: false
+    property bool isNarrow: false
 
     visible: root.tasks.count > 0
     spacing: Space.small
@@ -28,6 +29,7 @@ Column {
             width: root.width
             showsCaution: root.showsCaution
             showsLines: root.showsLines
+            columns: root.isNarrow ? 1 : 2
             onStart: root.day.start(plate.key)
             onFinish: root.day.finish(plate.key)
             onTick: line => root.day.tick(plate.key, line)

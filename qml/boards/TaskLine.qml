@@ -32,7 +32,7 @@ Item {
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         text: root.title + (root.people !== "" ? " · " + root.people : "")
-        maximumLineCount: 2
+        maximumLineCount: 5
         Accessible.ignored: true
     }
     Label {

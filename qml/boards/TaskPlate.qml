@@ -89,7 +89,7 @@ Item {
                     text: root.title
                     isStrong: root.isOpen
                     color: root.isOpen ? Theme.ink : Theme.ash
-                    maximumLineCount: 4
+                    maximumLineCount: 8
                 }
                 Label {
                     width: parent.width
@@ -97,7 +97,7 @@ Item {
                                       : root.state + " " + root.countdown
                     size: Type.small
                     color: root.isDue ? Theme.ember : Theme.ash
-                    maximumLineCount: 2
+                    maximumLineCount: 6
                 }
                 Label {
                     width: parent.width
@@ -105,7 +105,7 @@ Item {
                     text: root.detail
                     size: Type.small
                     color: Theme.ash
-                    maximumLineCount: 1
+                    maximumLineCount: 2
                 }
             }
             Row {

@@ -19,8 +19,7 @@ Item {
         size: Type.body
         isStrong: true
         color: Theme.ash
-        wrapMode: Text.NoWrap
-        maximumLineCount: 1
+        maximumLineCount: 2
         Accessible.ignored: true
     }
     Label {

@@ -42,7 +42,7 @@ T.AbstractButton {
 
         UndoWord { width: parent.width; horizontalAlignment: Text.AlignHCenter; text: qsTr("Undo"); isStrong: true }
         UndoWord { width: parent.width; horizontalAlignment: Text.AlignHCenter; text: root.remaining; isStrong: true }
-        UndoWord { width: parent.width; horizontalAlignment: Text.AlignHCenter; text: root.noted; size: Type.small; maximumLineCount: 6 }
+        UndoWord { width: parent.width; horizontalAlignment: Text.AlignHCenter; text: root.noted; size: Type.least; maximumLineCount: 6 }
     }
     UndoWord {
         id: lying
@@ -54,7 +54,7 @@ T.AbstractButton {
         visible: !root.isUpright
         text: root.noted
         isStrong: true
-        maximumLineCount: 4
+        maximumLineCount: 6
         lineHeight: 0.95
     }
     Column {

@@ -14,6 +14,8 @@ QtObject {
     readonly property real mm: Ruler.pixelsPerMm
     readonly property real words: Ruler.pixelsPerMm * Ruler.textScale
 
+    /// Where there is no room to grow: the size of `small` whatever size is chosen.
+    readonly property int least: Math.round(2.55 * mm)
     readonly property int small: Math.round(2.55 * words)
     readonly property int body: Math.round(3.1 * words)
     readonly property int lead: Math.round(3.9 * words)

@@ -12,11 +12,11 @@
 
 namespace cinder::face::scene {
 
-namespace {
-
-const std::filesystem::path kDemos = std::filesystem::path(CINDER_SOURCE) / "demo-data";
-
-}  // namespace
+std::vector<std::filesystem::path> demoEvents() {
+    const auto folder = std::filesystem::path(CINDER_SOURCE) / "demo-data";
+    return {folder / "orchard-harvest-lunch.json", folder / "pruning-day-supper.json",
+            folder / "last-apple-feast.json"};
+}
 
 RealDay::RealDay(const Glass& glass, Instant start)
     : clock(start),
@@ -26,9 +26,7 @@ RealDay::RealDay(const Glass& glass, Instant start)
       session_(std::make_unique<app::Session>(*store_, clock)),
       face_(std::make_unique<Face>(
           *session_, clock, Devices{loudspeaker, motor_, screen_},
-          Places{{kDemos / "orchard-harvest-lunch.json", kDemos / "pruning-day-supper.json",
-                  kDemos / "last-apple-feast.json"},
-                 folder_.filePath(QStringLiteral("settings.ini"))})) {
+          Places{demoEvents(), folder_.filePath(QStringLiteral("settings.ini"))})) {
     if (!face_->show()) throw std::runtime_error("the face could not be loaded");
     settings().setLanguage(QStringLiteral("en"));
     Ruler::instance().pretend(glass.ppi);

@@ -54,6 +54,9 @@ struct AnyScreen final : Wake {
     void hold(bool) override {}
 };
 
+/// The demo events as the app offers them.
+[[nodiscard]] std::vector<std::filesystem::path> demoEvents();
+
 class RealDay {
   public:
     RealDay(const Glass& glass, Instant start);

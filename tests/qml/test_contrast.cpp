@@ -1,0 +1,148 @@
+/// The contrast of every text with the ground it really stands on, found in the live scenes.
+///
+/// Source: W3C, Web Content Accessibility Guidelines (WCAG) 2.1, definitions of "relative
+/// luminance" and "contrast ratio"; success criteria 1.4.3 (4.5:1) and 1.4.6 (7:1) for text, 1.4.11
+/// (3:1) for drawings that carry meaning.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <map>
+
+#include <QColor>
+#include <QMetaProperty>
+#include <QQmlComponent>
+#include <QQmlEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+
+#include "scene.h"
+#include "scenes.h"
+
+using namespace cinder::face::scene;
+
+namespace {
+
+double linear(double channel) {
+    return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+double luminance(const QColor& c) {
+    return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+    const std::pair<double, double> both = std::minmax({luminance(a), luminance(b)});
+    return (both.second + 0.05) / (both.first + 0.05);
+}
+
+/// What lies under `text`: the last opaque fill painted before it that holds its middle.
+QColor groundOf(QQuickItem& text) {
+    const QPointF middle = visiblePart(text).center();
+    const auto order = shown(*text.window()->contentItem());
+    QColor ground = text.window()->property("color").value<QColor>();
+    for (auto* item : order) {
+        if (item == &text) break;
+        if (!item->inherits("QQuickRectangle") || !visiblePart(*item).contains(middle)) continue;
+        const auto fill = item->property("color").value<QColor>();
+        if (fill.alpha() == 255) ground = fill;
+    }
+    return ground;
+}
+
+/// The colours of a theme by their value; two roles of one colour share a name.
+class Palette {
+  public:
+    explicit Palette(const char* theme) {
+        QQmlEngine engine;
+        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        QQmlComponent component(&engine);
+        component.setData("import Cinderbell.Theme\n" + QByteArray(theme) + " {}", {});
+        const std::unique_ptr<QObject> hues(component.create());
+        REQUIRE(hues != nullptr);
+        leastContrast = hues->property("leastContrast").toDouble();
+        const auto* kind = hues->metaObject();
+        for (int i = 0; i < kind->propertyCount(); ++i) {
+            const auto property = kind->property(i);
+            if (property.typeId() != QMetaType::QColor) continue;
+            auto& name = names_[property.read(hues.get()).value<QColor>().name().toStdString()];
+            name += (name.empty() ? "" : "/") + std::string(property.name());
+        }
+    }
+    [[nodiscard]] std::string nameOf(const QColor& colour) const {
+        const auto at = names_.find(colour.name().toStdString());
+        return at == names_.end() ? colour.name().toStdString() : at->second;
+    }
+    double leastContrast = 0;
+
+  private:
+    std::map<std::string, std::string> names_;
+};
+
+struct Pair {
+    double ratio = 0;
+    int uses = 0;
+    std::string where;
+};
+using Pairs = std::map<std::pair<std::string, std::string>, Pair>;
+
+/// Every colour of `kind` on every ground it is seen on.
+void collect(const Manner& manner, const Palette& palette, const char* kind, Pairs& pairs) {
+    forEveryScene(manner, [&](QQuickItem& root, const std::string& scene) {
+        for (auto* item : shown(root)) {
+            const bool isOfKind = std::string(kind) == "text" ? item->inherits("QQuickText")
+                                                              : isInside(*item, "Glyph");
+            const QString words = item->property("text").toString();
+            if (!isOfKind || (item->inherits("QQuickText") && words.isEmpty())) continue;
+            const QRectF part = visiblePart(*item);
+            if (part.isEmpty() || coverOf(*item, part.center()) != nullptr) continue;
+            const auto ink = item->property("color").value<QColor>();
+            const auto ground = groundOf(*item);
+            auto& pair = pairs[{palette.nameOf(ink), palette.nameOf(ground)}];
+            pair.ratio = contrast(ink, ground);
+            if (pair.uses++ == 0) pair.where = scene + ": " + describe(*item);
+        }
+    });
+}
+
+void judge(const char* hues, const char* theme, const char* kind, double least) {
+    const Palette palette(hues);
+    Pairs pairs;
+    for (const auto* glass : {&kTablet, &kPhone})
+        collect({glass, theme, "en", 1}, palette, kind, pairs);
+    CHECK(pairs.size() >= 5);
+    for (const auto& [colours, pair] : pairs) {
+        std::printf("%-5s %-8s %-12s on %-10s %6.2f : 1  (needs %.1f, seen %d times)\n", theme,
+                    kind, colours.first.c_str(), colours.second.c_str(), pair.ratio, least,
+                    pair.uses);
+        INFO(colours.first << " on " << colours.second << ", " << pair.where);
+        CHECK(pair.ratio >= least);
+    }
+}
+
+}  // namespace
+
+TEST_CASE("contrast is reckoned as WCAG 2.1 defines it") {
+    // The ends of the scale, by the definition of contrast ratio: 1 to 21.
+    CHECK(contrast(Qt::black, Qt::white) == Approx(21));
+    CHECK(contrast(Qt::white, Qt::white) == Approx(1));
+    // The lightest grey that passes 4.5:1 on white, and the next that fails; widely published,
+    // from memory.
+    CHECK(contrast(QColor(0x76, 0x76, 0x76), Qt::white) == Approx(4.54).margin(0.005));
+    CHECK(contrast(QColor(0x77, 0x77, 0x77), Qt::white) == Approx(4.48).margin(0.005));
+    CHECK(contrast(Qt::red, Qt::white) == Approx(4.00).margin(0.005));
+}
+
+TEST_CASE("words stand out by 7 to 1 in full sun and by 4.5 to 1 at dusk") {
+    CHECK(Palette("Noon").leastContrast == 7);
+    CHECK(Palette("Dusk").leastContrast == 4.5);
+    judge("Noon", "noon", "text", 7);
+    judge("Dusk", "dusk", "text", 4.5);
+}
+
+TEST_CASE("drawings stand out by 3 to 1 in either light") {
+    judge("Noon", "noon", "drawing", 3);
+    judge("Dusk", "dusk", "drawing", 3);
+}
