@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTimer>
 
@@ -109,6 +110,11 @@ int runApplication(const Launch& launch) {
     face::Face face(session, clock, {sound, haptics, wake},
                     {demos(), folder + QStringLiteral("/settings.ini")});
     if (!face.show()) return 1;
+    if (session.look() && !launch.board.isEmpty()) face.go(launch.board);
+    if (launch.announces)
+        QObject::connect(
+            face.window(), &QQuickWindow::frameSwapped, face.window(),
+            [] { std::cout << "board" << std::endl; }, Qt::SingleShotConnection);
     // Looking for loudspeakers may take longer than the first board may.
     QTimer::singleShot(0, &sound, &AlarmPlayer::prepare);
     return QGuiApplication::exec();

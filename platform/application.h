@@ -16,6 +16,10 @@ struct Launch {
     QString storeFolder;
     /// Open the event as a rehearsal at this speed.
     std::optional<int> rehearsal;
+    /// The board to begin with: "lead", "fire", "buffet" or "sheet"; empty: the first page asks.
+    QString board;
+    /// Print "board" when the first one stands, for who measures the start.
+    bool announces = false;
     /// Play the event without a screen, write pictures of its boards into this folder and leave.
     QString pictureFolder;
 };

@@ -26,10 +26,27 @@ Launch readLaunch(const QStringList& arguments) {
         QStringLiteral(
             "Play the event unseen, write pictures of its boards into this folder, leave."),
         QStringLiteral("folder"));
-    parser.addOptions({event, store, rehearse, pictures});
+    const QCommandLineOption board(
+        QStringLiteral("board"),
+        QStringLiteral("Begin on this board: lead, fire, buffet or sheet."),
+        QStringLiteral("name"));
+    const QCommandLineOption announce(QStringLiteral("announce"),
+                                      QStringLiteral("Print a line when the first board stands."));
+    parser.addOptions({event, store, rehearse, pictures, board, announce});
     parser.process(arguments);
 
-    Launch launch{parser.value(event), parser.value(store), {}, parser.value(pictures)};
+    Launch launch;
+    launch.eventFile = parser.value(event);
+    launch.storeFolder = parser.value(store);
+    launch.pictureFolder = parser.value(pictures);
+    launch.board = parser.value(board);
+    launch.announces = parser.isSet(announce);
+    const QStringList boards = {QStringLiteral("lead"), QStringLiteral("fire"),
+                                QStringLiteral("buffet"), QStringLiteral("sheet")};
+    if (!launch.board.isEmpty() && !boards.contains(launch.board)) {
+        std::fputs("cinderbell: --board takes lead, fire, buffet or sheet\n", stderr);
+        std::exit(2);
+    }
     if (parser.isSet(rehearse)) {
         bool isNumber = false;
         const int speed = parser.value(rehearse).toInt(&isNumber);

@@ -33,6 +33,10 @@ using std::chrono::milliseconds;
 // A rehearsal shows many seconds at once; more often than this nobody reads it.
 constexpr Duration kShortestBeat = milliseconds(200);
 constexpr Duration kBeat = milliseconds(1000);
+
+QObject* frameOf(const QQuickWindow& window) {
+    return window.contentItem()->childItems().value(0);
+}
 }  // namespace
 
 struct Face::Parts {
@@ -133,6 +137,10 @@ bool Face::show() {
     return !parts_->engine.rootObjects().isEmpty();
 }
 
+void Face::go(const QString& place) {
+    if (auto* shown = window()) frameOf(*shown)->setProperty("place", place);
+}
+
 QImage Face::draw(const View& view) {
     auto* shown = window();
     if (shown == nullptr) return {};
@@ -140,11 +148,10 @@ QImage Face::draw(const View& view) {
     parts_->settings.setTheme(view.theme);
     parts_->settings.setLanguage(view.language);
     shown->resize(view.size);
-    QObject* frame = shown->contentItem()->childItems().value(0);
     const bool isSheet =
         view.place == QLatin1String("bell") || view.place == QLatin1String("speed");
-    frame->setProperty("place", isSheet ? QStringLiteral("lead") : view.place);
-    frame->setProperty("sheet", isSheet ? view.place : QString());
+    go(isSheet ? QStringLiteral("lead") : view.place);
+    frameOf(*shown)->setProperty("sheet", isSheet ? view.place : QString());
     // Twice: what is laid out by the first round may lay out something else.
     QCoreApplication::processEvents();
     parts_->promise.settle();

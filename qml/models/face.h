@@ -67,6 +67,9 @@ class Face {
     /// Loads the window. False when the QML could not be loaded; the reason is on the log.
     [[nodiscard]] bool show();
 
+    /// Shows a board or page by name, as a touch on its way would.
+    void go(const QString& place);
+
     /// Turns the window to `view` and grabs it; null when there is no window.
     [[nodiscard]] QImage draw(const View& view);
 
