@@ -57,6 +57,7 @@ std::vector<ThermometerState> thermometersIn(const std::vector<Entry>& entries, 
         if (!state.lastTest || state.lastTest->at <= fact.at) state.lastTest = fact;
     });
     std::vector<ThermometerState> states;
+    states.reserve(byId.size());
     for (auto& [id, state] : byId)
         states.push_back(std::move(state));
     return states;
