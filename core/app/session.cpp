@@ -20,11 +20,18 @@ tl::unexpected<Refusal> refuse(Why why, std::string detail = {}) {
     return fail(Refusal{why, std::move(detail), {}, {}, {}});
 }
 
-/// Plans an event from its document alone.
+/// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
+/// is the best for a crew that came in time: the projection then starts at the arrival and says how
+/// late the bell will be, and the promise page what would help.
 Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
     auto problem = plan::build(event);
     if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
     auto found = plan::makePlan(*problem);
+    if (!found && problem->arrival) {
+        auto inTime = *problem;
+        inTime.arrival.reset();
+        if (auto open = plan::makePlan(inTime)) found = std::move(open);
+    }
     if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
     return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
 }
@@ -168,20 +175,12 @@ Taken Session::start(const TaskId& task) {
 }
 
 Taken Session::finish(const TaskId& task) {
-    const auto found = state_->find(task);
-    if (!found) return fail(found.error());
-    const auto state = state_->outlook().tasks[*found].state;
-    if (state == live::TaskState::Done || state == live::TaskState::Skipped)
-        return refuse(Why::NotNow, "it is over");
+    if (auto no = state_->objectionToEnd(task)) return fail(std::move(*no));
     return state_->record(journal::TaskFinished{task, state_->now()});
 }
 
 Taken Session::skip(const TaskId& task) {
-    const auto found = state_->find(task);
-    if (!found) return fail(found.error());
-    const auto state = state_->outlook().tasks[*found].state;
-    if (state == live::TaskState::Done || state == live::TaskState::Skipped)
-        return refuse(Why::NotNow, "it is over");
+    if (auto no = state_->objectionToEnd(task)) return fail(std::move(*no));
     return state_->record(journal::TaskSkipped{task, state_->now()});
 }
 

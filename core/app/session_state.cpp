@@ -145,6 +145,15 @@ std::optional<Refusal> Session::State::objection() const {
     return std::nullopt;
 }
 
+std::optional<Refusal> Session::State::objectionToEnd(const TaskId& task) const {
+    const auto found = find(task);
+    if (!found) return found.error();
+    const auto state = outlook().tasks[*found].state;
+    if (state == live::TaskState::Done || state == live::TaskState::Skipped)
+        return Refusal{Refusal::Why::NotNow, "it is over", {}, {}, {}};
+    return std::nullopt;
+}
+
 Result<std::size_t, Refusal> Session::State::find(const TaskId& task) const {
     if (auto no = objection()) return fail(std::move(*no));
     if (!open->day.sheet) return fail(Refusal{Refusal::Why::NoPlan, {}, {}, {}, {}});

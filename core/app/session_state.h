@@ -52,6 +52,8 @@ struct Session::State {
 
     /// Why nothing may be recorded, if so.
     [[nodiscard]] std::optional<Refusal> objection() const;
+    /// Why `task` can neither be finished nor skipped, if so.
+    [[nodiscard]] std::optional<Refusal> objectionToEnd(const TaskId& task) const;
     /// The task's place on the sheet.
     [[nodiscard]] Result<std::size_t, Refusal> find(const TaskId& task) const;
     [[nodiscard]] live::Outlook outlook() const;

@@ -1,5 +1,7 @@
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 #include "app/promise.h"
 #include "demo_day.h"
 #include "event/json.h"
@@ -79,4 +81,24 @@ TEST_CASE("an event is described anew only while nothing has been done") {
     const auto late = device.session->redescribe(event::write(changed));
     REQUIRE_FALSE(late);
     CHECK(late.error().why == Refusal::Why::NotNow);
+}
+
+TEST_CASE("an event whose crew comes too late opens, says how late, and takes a remedy") {
+    const auto late = arrivingLater(20min);
+    Device device(late.site.arrival->at - 30min);
+    REQUIRE(device.session->importEvent(event::write(late)));
+    CHECK(device.session->look()->lateness > 5min);
+    CHECK(device.session->look()->arrival == late.site.arrival->at);
+
+    const auto promise = reckoned(*device.session->described());
+    const auto& remedies = promise.explanation.remedies;
+    const auto earlier = std::find_if(remedies.begin(), remedies.end(), [](const auto& remedy) {
+        return remedy.kind == plan::Remedy::Kind::EarlierArrival;
+    });
+    REQUIRE(earlier != remedies.end());
+    const auto document =
+        app::accepted(promise, static_cast<std::size_t>(earlier - remedies.begin()));
+    REQUIRE(document);
+    REQUIRE(device.session->redescribe(*document));
+    CHECK(device.session->look()->lateness <= 0min);
 }
