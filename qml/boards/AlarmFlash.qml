@@ -23,7 +23,7 @@ Rectangle {
     MouseArea { anchors.fill: parent }
     ListView {
         anchors.fill: parent
-        anchors.margins: Space.wide
+        anchors.margins: root.isNarrow ? Space.margin : Space.wide
         model: root.day.ringing
         spacing: Space.wide
         clip: true

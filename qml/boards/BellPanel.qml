@@ -85,9 +85,9 @@ Column {
         visible: root.day.line.chance !== ""
         spacing: Space.margin
 
-        Figure { id: chance; text: root.day.line.chance; size: Type.countdown * 0.8 }
+        Figure { id: chance; anchors.verticalCenter: words.verticalCenter; text: root.day.line.chance; size: Type.countdown * 0.8 }
         Column {
-            anchors.verticalCenter: chance.verticalCenter
+            id: words
             width: root.width - chance.width - Space.margin
             spacing: Space.tight
 

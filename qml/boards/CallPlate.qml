@@ -48,7 +48,7 @@ Column {
     Label { width: parent.width; text: qsTr("since %1").arg(root.overdue); size: Type.lead; color: root.ink }
     Flow {
         width: parent.width
-        spacing: Space.apart
+        spacing: root.isNarrow ? Space.gap : Space.apart
 
         PressPlate {
             objectName: "callAct"

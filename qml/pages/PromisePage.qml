@@ -37,7 +37,7 @@ Flickable {
                 width: parent.width - way.width - Space.margin
                 spacing: Space.tight
 
-                Label { width: parent.width; text: root.day.line.name; size: Type.title; isStrong: true; maximumLineCount: 2 }
+                Label { width: parent.width; text: root.day.line.name; size: Type.title; isStrong: true; maximumLineCount: 3 }
                 Label { width: parent.width; text: root.promise.asked; color: Theme.ash }
             }
         }

@@ -84,6 +84,7 @@ Item {
         }
         AlarmFlash {
             anchors.fill: parent
+            anchors.bottomMargin: foot.height
             visible: root.hasRail && root.isCalled
             day: root.day
             isNarrow: root.isNarrow
@@ -117,7 +118,7 @@ Item {
                 UndoBar {
                     objectName: "undo"
                     width: parent.width
-                    visible: root.isNarrow && root.offersUndo && !root.isCalled
+                    visible: root.isNarrow && root.offersUndo
                     noted: root.day.line.undo
                     remaining: root.day.undoLeft
                     onClicked: root.day.undo()
