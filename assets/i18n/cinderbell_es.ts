@@ -207,6 +207,25 @@
     </message>
 </context>
 <context>
+    <name>MorePage</name>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Hoja de ruta</translation>
+    </message>
+    <message>
+        <source>Promise</source>
+        <translation>Promesa</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+</context>
+<context>
     <name>MoveBellSheet</name>
     <message>
         <source>Serve at %1</source>
@@ -469,8 +488,8 @@
         <translation>Hoja</translation>
     </message>
     <message>
-        <source>Settings</source>
-        <translation>Ajustes</translation>
+        <source>More</source>
+        <translation>Más</translation>
     </message>
 </context>
 <context>

@@ -70,6 +70,7 @@ Item {
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0
                 SettingsPage {

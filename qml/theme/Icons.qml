@@ -21,6 +21,8 @@ QtObject {
     readonly property string lead: "M12 2 C14.6 2 16.4 4 16.4 6.6 C16.4 9.4 14.6 11.6 12 11.6 C9.4 11.6 7.6 9.4 7.6 6.6 C7.6 4 9.4 2 12 2 Z M3 21.6 C3 16.4 6.8 13.4 12 13.4 C17.2 13.4 21 16.4 21 21.6 Z"
     /// Bars of work, one after the other.
     readonly property string sheet: "M2 3.6 L12 3.6 L12 7.2 L2 7.2 Z M6.6 10.2 L18 10.2 L18 13.8 L6.6 13.8 Z M11 16.8 L22 16.8 L22 20.4 L11 20.4 Z"
+    /// Four plates.
+    readonly property string more: "M3 3 L10.6 3 L10.6 10.6 L3 10.6 Z M13.4 3 L21 3 L21 10.6 L13.4 10.6 Z M3 13.4 L10.6 13.4 L10.6 21 L3 21 Z M13.4 13.4 L21 13.4 L21 21 L13.4 21 Z"
     /// Two sliders.
     readonly property string settings: "M2 6 L13 6 L13 3.6 L17 3.6 L17 6 L22 6 L22 8.6 L17 8.6 L17 11 L13 11 L13 8.6 L2 8.6 Z M2 15.4 L7 15.4 L7 13 L11 13 L11 15.4 L22 15.4 L22 18 L11 18 L11 20.4 L7 20.4 L7 18 L2 18 Z"
     readonly property string tick: "M3 12.6 L6.2 9.6 L10 13.6 L18.6 4.4 L21.6 7.2 L10.2 19.4 Z"

@@ -17,8 +17,8 @@ void forEveryScene(const Manner& manner,
     Loudspeaker sound;
     NoMotor motor;
     AnyScreen screen;
-    for (const char* place : {"start", "holder", "lead", "fire", "buffet", "sheet", "settings",
-                              "bell", "speed", "call", "band"}) {
+    for (const char* place : {"start", "holder", "lead", "fire", "buffet", "sheet", "more",
+                              "settings", "bell", "speed", "call", "band"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");

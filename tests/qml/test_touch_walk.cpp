@@ -65,12 +65,12 @@ void chooseWhoAndWhere(Walk& walk) {
 }
 
 void visitEveryBoard(Walk& walk) {
-    for (const char* board : {"Lead", "Buffet", "Fire", "Settings"}) {
+    for (const char* board : {"Lead", "Buffet", "Fire", "More"}) {
         walk.go(text(board));
         CHECK(walk.isAt(text(board)));
         walk.touchWhatIsCovered();
     }
-    walk.go(text("Sheet"));
+    walk.goOn(text("More"), text("Run sheet"));
     CHECK(walk.isAt(text("Run sheet")));
     for (const char* how : {"By station", "List", "By person"}) {
         auto* one = walk.find(QAccessible::RadioButton, text(how));
@@ -260,7 +260,7 @@ void moveTheBell(Walk& walk) {
 
 void changeLightAndLanguage(Walk& walk) {
     walk.hearCalls();
-    walk.go(text("Settings"));
+    walk.goOn(text("More"), text("Settings"));
     const auto ground = [&] { return walk.app.window().property("color").value<QColor>(); };
     const QColor noon = ground();
     walk.touch(walk.find(QAccessible::RadioButton, text("Dusk")));
@@ -274,7 +274,8 @@ void changeLightAndLanguage(Walk& walk) {
     CHECK(fire != text("Fire"));
     walk.go(fire);
     CHECK(walk.isAt(QCoreApplication::translate("FireBoard", "Fire")));
-    walk.go(QCoreApplication::translate("Ways", "Settings"));
+    walk.goOn(QCoreApplication::translate("Ways", "More"),
+              QCoreApplication::translate("MorePage", "Settings"));
     walk.touch(walk.find(QAccessible::RadioButton, text("English")));
     CHECK(walk.isAt(text("Settings")));
 }

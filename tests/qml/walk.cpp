@@ -64,6 +64,11 @@ void Walk::go(const QString& board) {
     touch(find(QAccessible::PageTab, board));
 }
 
+void Walk::goOn(const QString& board, const QString& page) {
+    go(board);
+    touch(button(page));
+}
+
 void Walk::undo() {
     const auto offered = app.look()->undo;
     REQUIRE(offered.has_value());

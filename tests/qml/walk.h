@@ -56,6 +56,8 @@ class Walk {
     }
     /// By the tab at the thumb.
     void go(const QString& board);
+    /// A page behind a way.
+    void goOn(const QString& board, const QString& page);
     /// Takes the last touch back; it is no longer offered afterwards.
     void undo();
     /// Goes to the call that rings now, by its band if it fills another board.

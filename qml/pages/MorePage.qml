@@ -1,0 +1,28 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+
+/// Every page that is not a way of its own, as plates to touch.
+Flickable {
+    id: root
+
+    property bool isNarrow: false
+    signal go(string place)
+    contentHeight: all.y + all.height + Space.gap
+    clip: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("More")
+
+    Grid {
+        id: all
+        x: Space.margin
+        y: Space.gap
+        columns: root.isNarrow ? 2 : 4
+        spacing: Space.gap
+        readonly property real share: Math.floor((root.width - 2 * Space.margin - (columns - 1) * spacing) / columns)
+
+        PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Run sheet"); onClicked: root.go("sheet") }
+        PagePlate { width: all.share; glyph: Icons.bell; text: qsTr("Promise"); onClicked: root.go("promise") }
+        PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
+    }
+}
