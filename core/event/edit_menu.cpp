@@ -1,0 +1,121 @@
+// The menu and its steps (edit.h).
+
+#include "event/edit.h"
+#include "event/edit_parts.h"
+#include "event/method_card.h"
+
+namespace cinder::event {
+
+namespace {
+
+Fault unknownDish(const DishId& dish) {
+    return {Fault::What::Dangling, "/menu", '"' + dish.text() + '"', "/menu", {}};
+}
+
+/// Links from outside to a step that is to go. `isGoing` tells of a step's full name, `isInside` of
+/// the step that holds the link.
+template <class IsGoing, class IsInside>
+Faults waitingFor(const Event& draft, IsGoing isGoing, IsInside isInside,
+                  const std::string& where) {
+    Faults waiting;
+    forEachStep(draft, [&](const Dish* dish, const Step& step, const std::string& path) {
+        if (isInside(dish, step)) return;
+        for (std::size_t i = 0; i < step.after.size(); ++i)
+            if (isGoing(step.after[i].step))
+                waiting.push_back({Fault::What::Contradiction,
+                                   joinPath(path + "/after", i) + "/step",
+                                   '"' + step.after[i].step.text() + '"',
+                                   where,
+                                   {}});
+    });
+    return waiting;
+}
+
+/// The steps of a dish, or of the work that belongs to none.
+std::vector<Step>* stepsOf(Event& draft, const DishId& dish) {
+    if (dish.empty()) return &draft.work;
+    const auto there = findById(draft.menu, dish);
+    return there == draft.menu.end() ? nullptr : &there->method;
+}
+
+}  // namespace
+
+Edited withCard(Event draft, const Dish& card) {
+    draft.menu.push_back(copiedInto(draft, card));
+    return settled(draft);
+}
+
+Edited withCopyOf(Event draft, const DishId& dish) {
+    const auto there = findById(draft.menu, dish);
+    if (there == draft.menu.end()) return refused(unknownDish(dish));
+    draft.menu.push_back(copiedInto(draft, *there));
+    return settled(draft);
+}
+
+Edited withDish(Event draft, Dish dish) {
+    const auto there = findById(draft.menu, dish.id);
+    if (there == draft.menu.end()) return refused(unknownDish(dish.id));
+    *there = std::move(dish);
+    return settled(draft);
+}
+
+Edited withoutDish(Event draft, const DishId& dish) {
+    const auto there = findById(draft.menu, dish);
+    if (there == draft.menu.end()) return refused(unknownDish(dish));
+    const auto place = static_cast<std::size_t>(there - draft.menu.begin());
+    const std::string own = dish.text() + "/";
+    auto waiting = waitingFor(
+        draft, [&](const StepId& step) { return step.text().starts_with(own); },
+        [&](const Dish* holder, const Step&) { return holder && holder->id == dish; },
+        joinPath("/menu", place));
+    if (!waiting.empty()) return fail(std::move(waiting));
+    draft.menu.erase(there);
+    if (draft.quantities) {
+        std::erase(draft.quantities->lineOrder, dish);
+        std::erase_if(draft.quantities->overrides,
+                      [&](const Override& one) { return one.figure.starts_with("dish/" + own); });
+    }
+    return settled(draft);
+}
+
+Edited withNobodyWaitingFor(Event draft, const DishId& dish) {
+    if (findById(draft.menu, dish) == draft.menu.end()) return refused(unknownDish(dish));
+    const std::string own = dish.text() + "/";
+    const auto cut = [&](std::vector<Step>& steps) {
+        for (Step& step : steps)
+            std::erase_if(step.after,
+                          [&](const After& after) { return after.step.text().starts_with(own); });
+    };
+    for (Dish& other : draft.menu)
+        if (other.id != dish) cut(other.method);
+    cut(draft.work);
+    return settled(draft);
+}
+
+Edited withStep(Event draft, const DishId& dish, Step step) {
+    std::vector<Step>* steps = stepsOf(draft, dish);
+    if (!steps) return refused(unknownDish(dish));
+    put(*steps, std::move(step), "step");
+    return settled(draft);
+}
+
+Edited withoutStep(Event draft, const DishId& dish, const StepId& step) {
+    std::vector<Step>* steps = stepsOf(draft, dish);
+    if (!steps) return refused(unknownDish(dish));
+    const auto there = findById(*steps, step);
+    if (there == steps->end())
+        return refused({Fault::What::Dangling,
+                        dish.empty() ? "/work" : "/menu",
+                        '"' + step.text() + '"',
+                        "dish/step|step",
+                        {}});
+    const StepId name = dish.empty() ? step : fullName(dish, step);
+    auto waiting = waitingFor(
+        draft, [&](const StepId& other) { return other == name; },
+        [](const Dish*, const Step&) { return false; }, '"' + name.text() + '"');
+    if (!waiting.empty()) return fail(std::move(waiting));
+    steps->erase(there);
+    return settled(draft);
+}
+
+}  // namespace cinder::event
