@@ -171,6 +171,8 @@ Taken Session::start(const TaskId& task) {
     const auto state = state_->outlook().tasks[*found].state;
     if (state != live::TaskState::Waiting && state != live::TaskState::Ready)
         return refuse(Why::NotNow, "it has begun");
+    if (state_->open->day.sheet->problem.tasks[*found].kind == plan::TaskKind::Fire)
+        return state_->lightFire(task);
     return state_->record(journal::TaskStarted{task, state_->now()});
 }
 
@@ -289,6 +291,7 @@ std::shared_ptr<const Snapshot> Session::look() {
     const live::Outlook outlook = live::lookAt(s.open->day, *s.open->dispatch, now, &s.open->fire);
     Snapshot snapshot = makeSnapshot(s.open->day, outlook, now);
     snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
+    snapshot.food = makeFoodCards(s.open->day, outlook, now);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

@@ -119,6 +119,41 @@ class Session {
                                                    const std::vector<std::int32_t>& pieces,
                                                    bool isToCoolSide);
 
+    // --- the food-safety record (session_food.cpp); pan 0 is the dish as a whole. Nothing in it is
+    // written over; `undo` takes an entry back only within a minute, and it stays to be seen. ---
+    [[nodiscard]] Result<void, Refusal> measureFood(const safety::Pan& pan, safety::Purpose purpose,
+                                                    safety::Reading reading,
+                                                    const safety::ThermometerId& thermometer,
+                                                    std::optional<Duration> held = std::nullopt);
+    /// A new entry beside the old one; it cannot make the food better than the old one did.
+    [[nodiscard]] Result<void, Refusal> correctFood(const safety::EntryId& entry,
+                                                    safety::Reading reading,
+                                                    const std::string& reason);
+    /// One of the actions the standard allows for an open reading (FoodPanCard::standing.open).
+    [[nodiscard]] Result<void, Refusal> takeAction(const safety::EntryId& entry,
+                                                   safety::Action action);
+    /// Starts the clock of time control, once.
+    [[nodiscard]] Result<void, Refusal> leaveControl(const safety::Pan& pan, safety::TimeRule rule,
+                                                     safety::Reading reading,
+                                                     const safety::ThermometerId& thermometer);
+    [[nodiscard]] Result<void, Refusal> beginCooling(const safety::Pan& pan,
+                                                     safety::CoolingRoute route);
+    [[nodiscard]] Result<void, Refusal> discardFood(const safety::Pan& pan);
+    /// Refused unless the record lets the pan be kept.
+    [[nodiscard]] Result<void, Refusal> keepFood(const safety::Pan& pan);
+    [[nodiscard]] Result<void, Refusal> testThermometer(const safety::ThermometerId& thermometer,
+                                                        safety::Reading inIceWater);
+    /// Extinguisher, clearance, open air. What is not answered when `start` begins work at the fire
+    /// goes on record as passed over.
+    [[nodiscard]] Result<void, Refusal> readyBeforeFire(safety::FireItem item);
+    [[nodiscard]] Result<void, Refusal> skipBeforeFire(safety::FireItem item,
+                                                       const std::string& reason);
+    /// Refused, with the field in `detail`, when one of them is looser than the published limit.
+    [[nodiscard]] Result<void, Refusal> nameLocalRules(const safety::LocalRules& rules);
+    /// Refused while a reading out of limit has no action or a lost pan is not discarded.
+    [[nodiscard]] Result<void, Refusal> signRecord(const std::string& name,
+                                                   const std::string& certificate);
+
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();

@@ -48,6 +48,9 @@ struct Session::State {
     [[nodiscard]] Result<void, Refusal> record(journal::Body body);
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
+    /// Begins work at the fire; what was asked before it and nobody answered goes on record as
+    /// passed over, in the same breath.
+    [[nodiscard]] Result<void, Refusal> lightFire(const TaskId& task);
     void refold();
 
     /// Why nothing may be recorded, if so.

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/fire_cards.h"
+#include "app/food_cards.h"
 #include "base/local_text.h"
 #include "base/units.h"
 #include "live/alarm.h"
@@ -134,6 +135,7 @@ struct Snapshot {
     std::vector<TaskCard> tasks;  ///< by start
     std::vector<PersonCard> people;
     FireCards fire;                   ///< grates, batches, pieces, coals, pans
+    FoodCards food;                   ///< pans, checks, clocks, what was asked before the fire
     std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
     std::optional<UndoOffer> undo;
     std::vector<Notice> notices;

@@ -1,0 +1,75 @@
+#include <algorithm>
+
+#include "app/food_cards.h"
+
+namespace cinder::app {
+
+namespace {
+
+safety::Purpose nextPurpose(const safety::FoodPlan& plan, const safety::Standing& standing) {
+    using safety::Control;
+    using safety::Purpose;
+    switch (standing.control) {
+        case Control::None:
+            return plan.arrivesHot ? Purpose::ArriveHot : Purpose::ArriveCold;
+        case Control::Cold:
+            if (plan.rule.isCookedHere && !standing.isCooked) return Purpose::Cook;
+            return plan.cooked && !standing.cooling ? Purpose::Reheat : Purpose::HoldCold;
+        case Control::Cooling:
+            return Purpose::Cooling;
+        default:
+            return plan.isServedHot ? Purpose::HoldHot : Purpose::HoldCold;
+    }
+}
+
+/// As long as nothing was put on the heat, cold food is still held cold.
+safety::Purpose purposeAt(const safety::FoodPlan& plan, const safety::Standing& standing,
+                          Instant now) {
+    const safety::Purpose purpose = nextPurpose(plan, standing);
+    const bool isHeating = purpose == safety::Purpose::Cook || purpose == safety::Purpose::Reheat;
+    const bool isDue = plan.cooked && now >= *plan.cooked - safety::kCheckAhead;
+    return isHeating && !isDue ? safety::Purpose::HoldCold : purpose;
+}
+
+}  // namespace
+
+FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook, Instant now) {
+    FoodCards cards;
+    cards.limits = safety::limitsIn(day.record, now);
+    cards.beforeFire = safety::fireAnswers(day.record, now);
+    cards.thermometers = safety::thermometersIn(day.record, now);
+    cards.signature = safety::signatureOf(day.record);
+    const auto plans = live::foodPlans(day, outlook);
+    for (const safety::FoodPlan& plan : plans) {
+        LocalText name;
+        for (const event::Dish& dish : day.event->menu)
+            if (dish.id == plan.dish) name = dish.name;
+        for (const safety::Pan& pan : safety::pansOf(plan.dish, day.record)) {
+            FoodPanCard card{pan, name, {}, {}, {}};
+            card.standing = safety::standingOf(pan, plan.rule, cards.limits, day.record, now);
+            card.nextPurpose = purposeAt(plan, card.standing, now);
+            card.nextLimit =
+                safety::limitOf(card.nextPurpose, plan.rule.food, card.standing.isRoast);
+            cards.withoutAction += static_cast<std::int32_t>(card.standing.withoutAction.size());
+            if (card.standing.lost && card.standing.control != safety::Control::Discarded)
+                ++cards.toDiscard;
+            cards.pans.push_back(std::move(card));
+        }
+        const auto checks = safety::checksOf(plan, cards.limits, day.record, now);
+        cards.checks.insert(cards.checks.end(), checks.begin(), checks.end());
+    }
+    std::stable_sort(
+        cards.checks.begin(), cards.checks.end(),
+        [](const safety::PlannedCheck& a, const safety::PlannedCheck& b) { return a.due < b.due; });
+    cards.warnings = live::holdingWarnings(day, plans, cards.limits, now);
+    return cards;
+}
+
+std::optional<safety::FoodRule> foodRule(const live::Day& day, const live::Outlook& outlook,
+                                         const DishId& dish) {
+    for (const safety::FoodPlan& plan : live::foodPlans(day, outlook))
+        if (plan.dish == dish) return plan.rule;
+    return std::nullopt;
+}
+
+}  // namespace cinder::app

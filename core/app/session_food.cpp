@@ -1,0 +1,190 @@
+// What a person writes into the food-safety record (session.h).
+
+#include <algorithm>
+
+#include "app/session.h"
+#include "app/session_state.h"
+
+namespace cinder::app {
+
+namespace {
+
+using Why = Refusal::Why;
+using Taken = Result<void, Refusal>;
+
+/// Nobody eats colder or hotter food; a slip of the finger.
+constexpr double kColdestFood = -40;
+constexpr double kHottestFood = 150;
+constexpr std::int32_t kMostPans = 99;
+
+tl::unexpected<Refusal> refuse(Why why, std::string detail) {
+    return fail(Refusal{why, std::move(detail), {}, {}, {}});
+}
+
+Taken checkPan(const Session::State& state, const safety::Pan& pan) {
+    if (auto no = state.objection()) return fail(std::move(*no));
+    const auto& event = state.open->day.event;
+    const bool isKnown =
+        event && std::any_of(event->menu.begin(), event->menu.end(),
+                             [&](const event::Dish& dish) { return dish.id == pan.dish; });
+    if (!isKnown) return refuse(Why::UnknownTask, "no dish " + pan.dish.text());
+    if (pan.number < 0 || pan.number > kMostPans)
+        return refuse(Why::NotNow, "pans are numbered from 1 to 99");
+    return {};
+}
+
+Taken checkReading(const safety::Reading& reading, const safety::ThermometerId& thermometer) {
+    const double celsius = reading.value.celsius();
+    if (celsius < kColdestFood || celsius > kHottestFood)
+        return refuse(Why::NotNow, "food is between -40 and 150 degrees Celsius");
+    if (thermometer.empty()) return refuse(Why::NotNow, "say which thermometer it was");
+    return {};
+}
+
+safety::Standing standing(const Session::State& state, const safety::Pan& pan) {
+    const live::Day& day = state.open->day;
+    const Instant now = state.now();
+    safety::FoodRule rule;
+    if (day.sheet) rule = foodRule(day, state.outlook(), pan.dish).value_or(rule);
+    return safety::standingOf(pan, rule, safety::limitsIn(day.record, now), day.record, now);
+}
+
+const safety::Entry* findEntry(const Session::State& state, const safety::EntryId& id) {
+    for (const safety::Entry& entry : state.open->day.record)
+        if (entry.id == id) return &entry;
+    return nullptr;
+}
+
+}  // namespace
+
+Taken Session::measureFood(const safety::Pan& pan, safety::Purpose purpose, safety::Reading reading,
+                           const safety::ThermometerId& thermometer, std::optional<Duration> held) {
+    if (auto known = checkPan(*state_, pan); !known) return known;
+    if (auto sane = checkReading(reading, thermometer); !sane) return sane;
+    if (held && (*held < Duration{0} || *held > std::chrono::hours{24}))
+        return refuse(Why::NotNow, "a temperature is kept for 0 s to 24 h");
+    return state_->record(safety::Fact{
+        safety::FoodMeasured{pan, purpose, reading, thermometer, held, {}, {}, state_->now()}});
+}
+
+Taken Session::correctFood(const safety::EntryId& id, safety::Reading reading,
+                           const std::string& reason) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const safety::Entry* entry = findEntry(*state_, id);
+    const auto* old = entry ? std::get_if<safety::FoodMeasured>(&entry->fact) : nullptr;
+    if (!old || entry->isTakenBack) return refuse(Why::NotNow, "there is no such reading");
+    if (auto sane = checkReading(reading, old->thermometer); !sane) return sane;
+    if (reason.empty()) return refuse(Why::NotNow, "say why it is corrected");
+    safety::FoodMeasured corrected = *old;
+    corrected.reading = reading;
+    corrected.corrects = id;
+    corrected.reason = reason;
+    corrected.at = state_->now();
+    return state_->record(safety::Fact{std::move(corrected)});
+}
+
+Taken Session::takeAction(const safety::EntryId& id, safety::Action action) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const safety::Entry* entry = findEntry(*state_, id);
+    if (!entry) return refuse(Why::NotNow, "there is no such reading");
+    safety::Pan pan;
+    if (const auto* measured = std::get_if<safety::FoodMeasured>(&entry->fact))
+        pan = measured->pan;
+    else if (const auto* left = std::get_if<safety::ControlLeft>(&entry->fact))
+        pan = left->pan;
+    std::vector<safety::Pan> pans{pan};
+    if (pan.number == 0) pans = safety::pansOf(pan.dish, state_->open->day.record);
+    for (const safety::Pan& one : pans)
+        for (const safety::OpenReading& open : standing(*state_, one).open) {
+            if (open.entry != id) continue;
+            const bool isAllowed =
+                std::find(open.allowed.begin(), open.allowed.end(), action) != open.allowed.end();
+            if (!isAllowed) return refuse(Why::NotNow, "the standard does not allow this here");
+            return state_->record(safety::Fact{safety::ActionTaken{id, action, state_->now()}});
+        }
+    return refuse(Why::NotNow, "this reading asks for nothing");
+}
+
+Taken Session::leaveControl(const safety::Pan& pan, safety::TimeRule rule, safety::Reading reading,
+                            const safety::ThermometerId& thermometer) {
+    if (auto known = checkPan(*state_, pan); !known) return known;
+    if (auto sane = checkReading(reading, thermometer); !sane) return sane;
+    if (standing(*state_, pan).time)
+        return refuse(Why::NotNow, "its clock runs already and cannot be started again");
+    return state_->record(
+        safety::Fact{safety::ControlLeft{pan, rule, reading, thermometer, state_->now()}});
+}
+
+Taken Session::beginCooling(const safety::Pan& pan, safety::CoolingRoute route) {
+    if (auto known = checkPan(*state_, pan); !known) return known;
+    const safety::Standing now = standing(*state_, pan);
+    const bool isCooled = now.leftover == safety::Leftover::Cool && !now.cooling;
+    const bool isNew = now.control == safety::Control::None && !now.lost;
+    if (!isCooled && !isNew) return refuse(Why::NotNow, "the record does not let it be cooled");
+    return state_->record(safety::Fact{safety::CoolingBegun{pan, route, state_->now()}});
+}
+
+Taken Session::discardFood(const safety::Pan& pan) {
+    if (auto known = checkPan(*state_, pan); !known) return known;
+    if (standing(*state_, pan).control == safety::Control::Discarded)
+        return refuse(Why::NotNow, "it is discarded");
+    return state_->record(safety::Fact{safety::PanDiscarded{pan, state_->now()}});
+}
+
+Taken Session::keepFood(const safety::Pan& pan) {
+    if (auto known = checkPan(*state_, pan); !known) return known;
+    if (standing(*state_, pan).leftover != safety::Leftover::Keep)
+        return refuse(Why::NotNow, "the record does not let it be kept");
+    return state_->record(safety::Fact{safety::PanKept{pan, state_->now()}});
+}
+
+Taken Session::testThermometer(const safety::ThermometerId& thermometer,
+                               safety::Reading inIceWater) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto sane = checkReading(inIceWater, thermometer); !sane) return sane;
+    return state_->record(
+        safety::Fact{safety::ThermometerTested{thermometer, inIceWater, state_->now()}});
+}
+
+Taken Session::readyBeforeFire(safety::FireItem item) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    return state_->record(safety::Fact{safety::FireItemReady{item, state_->now()}});
+}
+
+Taken Session::skipBeforeFire(safety::FireItem item, const std::string& reason) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    return state_->record(safety::Fact{safety::FireItemSkipped{item, reason, state_->now()}});
+}
+
+Taken Session::nameLocalRules(const safety::LocalRules& rules) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto made = safety::Limits::with(rules); !made)
+        return refuse(Why::NotNow, safety::describe(made.error()));
+    return state_->record(safety::Fact{safety::LocalRulesNamed{rules, state_->now()}});
+}
+
+Taken Session::signRecord(const std::string& name, const std::string& certificate) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (name.empty()) return refuse(Why::NotNow, "say who signs");
+    if (!state_->open->day.sheet) return refuse(Why::NoPlan, {});
+    const FoodCards cards = makeFoodCards(state_->open->day, state_->outlook(), state_->now());
+    if (cards.withoutAction > 0)
+        return refuse(Why::NotNow, std::to_string(cards.withoutAction) +
+                                       " readings out of limit have no corrective action");
+    if (cards.toDiscard > 0)
+        return refuse(Why::NotNow,
+                      std::to_string(cards.toDiscard) + " pans are to be discarded first");
+    return state_->record(safety::Fact{safety::RecordSigned{name, certificate, state_->now()}});
+}
+
+Taken Session::State::lightFire(const TaskId& task) {
+    std::vector<journal::Body> bodies;
+    for (const safety::FireAnswer& answer : safety::fireAnswers(open->day.record, now()))
+        if (!answer.isAnswered())
+            bodies.emplace_back(safety::Fact{
+                safety::FireItemSkipped{answer.item, "not answered when the fire was lit", now()}});
+    bodies.emplace_back(journal::TaskStarted{task, now()});
+    return recordAll(*event, std::move(bodies));
+}
+
+}  // namespace cinder::app

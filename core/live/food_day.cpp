@@ -1,0 +1,96 @@
+#include "live/food_day.h"
+
+#include <algorithm>
+
+namespace cinder::live {
+
+namespace {
+
+bool keepsAs(const event::Dish& dish, event::Keeping keeping) {
+    return std::any_of(dish.ahead.begin(), dish.ahead.end(),
+                       [&](const event::Ahead& ahead) { return ahead.then == keeping; });
+}
+
+/// Raw flesh and eggs need a record even when nothing is said of how they ride.
+bool isRawAtFirst(event::Food food) {
+    using event::Food;
+    return food == Food::WholeMeat || food == Food::GroundMeat || food == Food::Poultry ||
+           food == Food::Fish || food == Food::Egg;
+}
+
+/// What the plan does with one dish.
+struct Heating {
+    std::optional<Instant> last;  ///< off the heat for the last time
+    bool isCooked = false;
+    std::optional<Duration> every;
+    std::optional<StationId> station;
+};
+
+Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outlook) {
+    Heating heating;
+    std::optional<Instant> latest;
+    for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i) {
+        const plan::Task& task = sheet.problem.tasks[i];
+        if (task.dish != dish || outlook.tasks[i].state == TaskState::Skipped) continue;
+        const Instant finish = outlook.tasks[i].finish;
+        if (!latest || *latest < finish) {
+            latest = finish;
+            heating.station = sheet.problem.stations[static_cast<std::size_t>(task.station)].id;
+        }
+        if (task.checkEvery) {
+            const Duration every{*task.checkEvery};
+            heating.every = heating.every ? std::min(*heating.every, every) : every;
+        }
+        if (task.kind != plan::TaskKind::Cook && task.kind != plan::TaskKind::Warm) continue;
+        heating.isCooked = heating.isCooked || task.kind == plan::TaskKind::Cook;
+        heating.last = std::max(heating.last.value_or(finish), finish);
+    }
+    return heating;
+}
+
+/// From the bell until the guests have passed.
+Instant serviceEnd(const Day& day, const Outlook& outlook, Instant serve) {
+    Instant end = serve;
+    const auto& tasks = day.sheet->problem.tasks;
+    for (std::size_t i = 0; i < tasks.size(); ++i)
+        if (tasks[i].kind == plan::TaskKind::Serve && outlook.tasks[i].state != TaskState::Skipped)
+            end = std::max(end, outlook.tasks[i].finish);
+    return end;
+}
+
+}  // namespace
+
+std::vector<safety::FoodPlan> foodPlans(const Day& day, const Outlook& outlook) {
+    std::vector<safety::FoodPlan> plans;
+    if (!day.event || !day.sheet) return plans;
+    const RunSheet& sheet = *day.sheet;
+    const Instant serve = day.serve.value_or(sheet.bell);
+    const Instant arrival =
+        sheet.bell + sheet.problem.arrival.value_or(plan::firstStart(sheet.schedule));
+    for (const event::Dish& dish : day.event->menu) {
+        const Heating heating = heatingOf(dish.id, sheet, outlook);
+        const bool isChilled = keepsAs(dish, event::Keeping::Chill);
+        const bool ridesCold = isChilled || keepsAs(dish, event::Keeping::Cold);
+        const bool ridesHot = keepsAs(dish, event::Keeping::HoldHot);
+        if (!ridesCold && !ridesHot && !isRawAtFirst(dish.food)) continue;
+        const bool hasChafer =
+            dish.serving && dish.serving->vessel && *dish.serving->vessel == event::Vessel::Chafer;
+        safety::FoodPlan plan;
+        plan.dish = dish.id;
+        plan.rule.food = dish.food;
+        plan.rule.isCookedHere = heating.isCooked && !isChilled && !ridesHot;
+        plan.rule.since = arrival;
+        plan.arrivesHot = ridesHot && !ridesCold;
+        plan.isServedHot = heating.last || hasChafer || plan.arrivesHot;
+        plan.arrival = arrival;
+        plan.cooked = heating.last;
+        plan.serve = serve;
+        plan.serviceEnd = serviceEnd(day, outlook, serve);
+        plan.every = heating.every;
+        plan.station = heating.station;
+        plans.push_back(std::move(plan));
+    }
+    return plans;
+}
+
+}  // namespace cinder::live

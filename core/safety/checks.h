@@ -1,0 +1,55 @@
+#pragma once
+
+/// When food has to be measured: on arrival, when it is cooked, while it is held, before and during
+/// service, and at strike. Values made from the plan; a check is done when a reading of the dish is
+/// on record near its time.
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "safety/facts.h"
+#include "safety/limits.h"
+#include "safety/standing.h"
+
+namespace cinder::safety {
+
+enum class Occasion : std::uint8_t { Arrival, Cooked, Hold, BeforeService, DuringService, Strike };
+
+/// The way of one dish through the day.
+struct FoodPlan {
+    DishId dish;
+    FoodRule rule;
+    bool arrivesHot = false;
+    bool isServedHot = false;
+    Instant arrival;
+    /// When it comes off the heat on the site, cooked or reheated; absent: it does not.
+    std::optional<Instant> cooked;
+    Instant serve;
+    Instant serviceEnd;
+    /// A shorter interval than the limit's, when its step asks for one.
+    std::optional<Duration> every;
+    /// Where it is measured last, for the boards.
+    std::optional<StationId> station;
+    friend bool operator==(const FoodPlan&, const FoodPlan&) = default;
+};
+
+struct PlannedCheck {
+    std::string name;  ///< the same on every device: "hold:stew:2"
+    DishId dish;
+    Occasion occasion = Occasion::Hold;
+    Purpose purpose = Purpose::HoldHot;
+    Instant due;
+    bool isDone = false;
+    std::optional<StationId> station;
+    friend bool operator==(const PlannedCheck&, const PlannedCheck&) = default;
+};
+
+/// A reading up to so long before a check is due answers it. Our choice.
+inline constexpr Duration kCheckAhead = std::chrono::minutes{15};
+
+/// By instant. Entries of any dish; those after `now` are not looked at.
+[[nodiscard]] std::vector<PlannedCheck> checksOf(const FoodPlan& plan, const Limits& limits,
+                                                 std::span<const Entry> entries, Instant now);
+
+}  // namespace cinder::safety

@@ -1,0 +1,171 @@
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+#include "demo_day.h"
+
+using namespace cinder;
+using namespace std::chrono_literals;
+using app::Refusal;
+using samples::Device;
+
+namespace {
+
+constexpr Instant kMorning{1'821'000'000'000ms};
+const safety::ThermometerId kProbe{"probe-1"};
+
+/// The orchard at the moment the crew arrives.
+struct FoodDay : Device {
+    FoodDay() : Device(kMorning) {
+        REQUIRE(session->importEvent(samples::orchard()));
+        clock.advance(session->look()->arrival - clock.wall());
+    }
+    void wait(Duration time) { clock.advance(time); }
+    [[nodiscard]] app::FoodPanCard pan(const safety::Pan& pan) {
+        for (const auto& card : session->look()->food.pans)
+            if (card.pan == pan) return card;
+        FAIL("no pan of " << pan.dish.text());
+        return {};
+    }
+};
+
+const safety::Pan kSlaw{DishId{"slaw"}, 0};
+const safety::Pan kStew{DishId{"stew"}, 1};
+
+}  // namespace
+
+TEST_CASE("every dish that needs a record has its checks from arrival to strike") {
+    FoodDay day;
+    const auto food = day.session->look()->food;
+
+    std::vector<std::string> dishes;
+    for (const auto& card : food.pans)
+        dishes.push_back(card.pan.dish.text());
+    CHECK(dishes == std::vector<std::string>{"slaw", "potatoes", "stew", "halloumi", "chicken",
+                                             "lamb", "herb-sauce", "tomato-sauce"});
+    for (const std::string& dish : dishes) {
+        CAPTURE(dish);
+        for (const char* occasion : {"arrival", "before-service", "strike"})
+            CHECK(std::any_of(food.checks.begin(), food.checks.end(), [&](const auto& check) {
+                return check.name == occasion + (":" + dish) + ":1" && !check.isDone;
+            }));
+    }
+    const auto isLamb = [](const auto& check) { return check.name == "cooked:lamb:1"; };
+    const auto cooked = std::find_if(food.checks.begin(), food.checks.end(), isLamb);
+    REQUIRE(cooked != food.checks.end());
+    CHECK(cooked->purpose == safety::Purpose::Cook);
+    CHECK(std::is_sorted(food.checks.begin(), food.checks.end(),
+                         [](const auto& a, const auto& b) { return a.due < b.due; }));
+}
+
+TEST_CASE("a reading answers its check, survives the battery and can be kept by") {
+    FoodDay day;
+    const EventId event = day.session->look()->event;
+    REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inFahrenheit(39),
+                                     kProbe));
+    day.restart();
+    REQUIRE(day.session->open(event));
+
+    CHECK(day.pan(kSlaw).standing.control == safety::Control::Cold);
+    CHECK(day.pan(kSlaw).standing.leftover == safety::Leftover::Keep);
+    for (const auto& check : day.session->look()->food.checks)
+        if (check.name == "arrival:slaw:1") CHECK(check.isDone);
+    CHECK(day.session->keepFood(kSlaw));
+    CHECK_FALSE(day.session->keepFood(kStew));
+}
+
+TEST_CASE("a reading out of limit asks for an allowed action before the record can be signed") {
+    FoodDay day;
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::HoldHot, safety::inCelsius(50), kProbe));
+    const auto open = day.pan(kStew).standing.open;
+    REQUIRE(open.size() == 1);
+    CHECK(day.session->look()->food.withoutAction == 1);
+
+    const auto refused = day.session->signRecord("Ines", "");
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().why == Refusal::Why::NotNow);
+
+    CHECK_FALSE(day.session->takeAction(open[0].entry, safety::Action::Chill));
+    CHECK(day.session->takeAction(open[0].entry, safety::Action::Discard));
+    CHECK(day.session->look()->food.withoutAction == 0);
+    CHECK(day.pan(kStew).standing.control == safety::Control::Discarded);
+}
+
+TEST_CASE("the clock of time control starts once and survives an undo that comes too late") {
+    FoodDay day;
+    REQUIRE(day.session->leaveControl(kSlaw, safety::TimeRule::Cold, safety::inCelsius(4), kProbe));
+    const auto started = day.pan(kSlaw).standing.time;
+    REQUIRE(started);
+    day.wait(1h);
+
+    CHECK_FALSE(
+        day.session->leaveControl(kSlaw, safety::TimeRule::Cold, safety::inCelsius(4), kProbe));
+    CHECK_FALSE(day.session->undo());
+    CHECK(day.pan(kSlaw).standing.time == started);
+    day.wait(3h);
+    CHECK_FALSE(day.pan(kSlaw).standing.mayServe);
+    CHECK(day.session->look()->food.toDiscard >= 1);
+}
+
+TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
+    FoodDay day;
+    REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),
+                                     kProbe));
+    REQUIRE(day.session->look()->undo);
+    CHECK(day.session->look()->undo->what == app::UndoOffer::What::Record);
+    REQUIRE(day.session->undo());
+
+    CHECK(day.pan(kSlaw).standing.open.empty());
+}
+
+TEST_CASE("a fire that is lit with a question unanswered has that on record") {
+    FoodDay day;
+    REQUIRE(day.session->readyBeforeFire(safety::FireItem::Extinguisher));
+    const auto tasks = day.session->look()->tasks;
+    const auto light = std::find_if(tasks.begin(), tasks.end(), [](const auto& card) {
+        return card.kind == plan::TaskKind::Fire;
+    });
+    REQUIRE(light != tasks.end());
+    REQUIRE(day.session->start(light->id));
+
+    const auto before = day.session->look()->food.beforeFire;
+    REQUIRE(before.size() == 3);
+    CHECK(before[0].ready);
+    CHECK_FALSE(before[0].skipped);
+    CHECK(before[1].skipped);
+    CHECK(before[2].skipped);
+}
+
+TEST_CASE("a looser local rule is refused with its field named") {
+    FoodDay day;
+    const auto refused =
+        day.session->nameLocalRules({"Orchard County", {{"hotHold", safety::inCelsius(50)}}});
+
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().detail.find("hotHold") == 0);
+    CHECK(day.session->nameLocalRules({"Orchard County", {{"hotHold", safety::inCelsius(60)}}}));
+    CHECK(day.session->look()->food.limits.authority() == "Orchard County");
+}
+
+TEST_CASE("a pan that will soon fall to its limit is warned of, and that is no measurement") {
+    FoodDay day;
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::ArriveHot, safety::inCelsius(66), kProbe));
+    day.wait(30min);
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::HoldHot, safety::inCelsius(60), kProbe));
+
+    const auto food = day.session->look()->food;
+    REQUIRE(food.warnings.size() == 1);
+    CHECK(food.warnings[0].pan == kStew);
+    CHECK(food.warnings[0].limit == Temperature::fromCelsius(57));
+    CHECK(food.warnings[0].basedOn == day.clock.wall());
+    const auto in = [&](Instant at) {
+        return std::chrono::duration<double, std::ratio<60>>(at - day.clock.wall()).count();
+    };
+    // Newton cooling in air of 22 degC: from 66 to 60 in 30 min is tau = 30/ln(44/38) = 204.6 min,
+    // so 60 to 57 takes 204.6*ln(38/35) = 16.8 min; the prior on a covered pan draws it shorter.
+    CHECK(in(food.warnings[0].fallsTo.likely) > 5);
+    CHECK(in(food.warnings[0].fallsTo.likely) < 17);
+    CHECK(day.pan(kStew).standing.mayServe);
+}
