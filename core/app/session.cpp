@@ -16,10 +16,6 @@ namespace {
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
-tl::unexpected<Refusal> refuse(Why why, std::string detail = {}) {
-    return fail(Refusal{why, std::move(detail), {}, {}, {}});
-}
-
 /// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
 /// is the best for a crew that came in time: the projection then starts at the arrival and says how
 /// late the bell will be, and the promise page what would help.
@@ -171,8 +167,6 @@ Taken Session::start(const TaskId& task) {
     const auto state = state_->outlook().tasks[*found].state;
     if (state != live::TaskState::Waiting && state != live::TaskState::Ready)
         return refuse(Why::NotNow, "it has begun");
-    if (state_->open->day.sheet->problem.tasks[*found].kind == plan::TaskKind::Fire)
-        return state_->lightFire(task);
     return state_->record(journal::TaskStarted{task, state_->now()});
 }
 

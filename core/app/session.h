@@ -143,8 +143,8 @@ class Session {
     [[nodiscard]] Result<void, Refusal> keepFood(const safety::Pan& pan);
     [[nodiscard]] Result<void, Refusal> testThermometer(const safety::ThermometerId& thermometer,
                                                         safety::Reading inIceWater);
-    /// Extinguisher, clearance, open air. What is not answered when `start` begins work at the fire
-    /// goes on record as passed over.
+    /// Extinguisher, clearance, open air: there, or passed over and why. Nothing goes on record
+    /// that nobody was asked.
     [[nodiscard]] Result<void, Refusal> readyBeforeFire(safety::FireItem item);
     [[nodiscard]] Result<void, Refusal> skipBeforeFire(safety::FireItem item,
                                                        const std::string& reason);

@@ -16,11 +16,6 @@ using Taken = Result<void, Refusal>;
 /// No meat is colder or hotter when it is laid or probed; a slip of the finger.
 constexpr double kColdestMeat = -5;
 constexpr double kHottestMeat = 150;
-constexpr std::int32_t kMostPans = 99;
-
-tl::unexpected<Refusal> refuse(Why why, std::string detail) {
-    return fail(Refusal{why, std::move(detail), {}, {}, {}});
-}
 
 std::int64_t milliOf(Temperature temperature) {
     return std::llround((temperature - Temperature{}).kelvin() * 1000.0);

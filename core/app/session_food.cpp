@@ -15,11 +15,6 @@ using Taken = Result<void, Refusal>;
 /// Nobody eats colder or hotter food; a slip of the finger.
 constexpr double kColdestFood = -40;
 constexpr double kHottestFood = 150;
-constexpr std::int32_t kMostPans = 99;
-
-tl::unexpected<Refusal> refuse(Why why, std::string detail) {
-    return fail(Refusal{why, std::move(detail), {}, {}, {}});
-}
 
 Taken checkPan(const Session::State& state, const safety::Pan& pan) {
     if (auto no = state.objection()) return fail(std::move(*no));
@@ -175,16 +170,6 @@ Taken Session::signRecord(const std::string& name, const std::string& certificat
         return refuse(Why::NotNow,
                       std::to_string(cards.toDiscard) + " pans are to be discarded first");
     return state_->record(safety::Fact{safety::RecordSigned{name, certificate, state_->now()}});
-}
-
-Taken Session::State::lightFire(const TaskId& task) {
-    std::vector<journal::Body> bodies;
-    for (const safety::FireAnswer& answer : safety::fireAnswers(open->day.record, now()))
-        if (!answer.isAnswered())
-            bodies.emplace_back(safety::Fact{
-                safety::FireItemSkipped{answer.item, "not answered when the fire was lit", now()}});
-    bodies.emplace_back(journal::TaskStarted{task, now()});
-    return recordAll(*event, std::move(bodies));
 }
 
 }  // namespace cinder::app

@@ -12,6 +12,13 @@ namespace cinder::app {
 
 /// A day with the dispatch made for its sheet. Stays where it was made: the dispatch points into
 /// the day.
+/// Pans of one dish are numbered up to here. Our choice.
+inline constexpr std::int32_t kMostPans = 99;
+
+inline tl::unexpected<Refusal> refuse(Refusal::Why why, std::string detail = {}) {
+    return fail(Refusal{why, std::move(detail), {}, {}, {}});
+}
+
 struct OpenDay {
     /// `before`, when given, is the same event's day until now: what its forecast knows is kept.
     explicit OpenDay(live::Day folded, const OpenDay* before = nullptr);
@@ -48,9 +55,6 @@ struct Session::State {
     [[nodiscard]] Result<void, Refusal> record(journal::Body body);
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
-    /// Begins work at the fire; what was asked before it and nobody answered goes on record as
-    /// passed over, in the same breath.
-    [[nodiscard]] Result<void, Refusal> lightFire(const TaskId& task);
     void refold();
 
     /// Why nothing may be recorded, if so.

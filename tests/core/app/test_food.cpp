@@ -118,9 +118,21 @@ TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     CHECK(day.pan(kSlaw).standing.open.empty());
 }
 
-TEST_CASE("a fire that is lit with a question unanswered has that on record") {
+TEST_CASE("what is asked before the fire is answered, or passed over with a reason, on record") {
     FoodDay day;
     REQUIRE(day.session->readyBeforeFire(safety::FireItem::Extinguisher));
+    REQUIRE(day.session->skipBeforeFire(safety::FireItem::Clearance, "the hedge is wet"));
+
+    const auto before = day.session->look()->food.beforeFire;
+    REQUIRE(before.size() == 3);
+    CHECK(before[0].ready);
+    CHECK_FALSE(before[0].skipped);
+    CHECK(before[1].skipped);
+    CHECK_FALSE(before[2].isAnswered());
+}
+
+TEST_CASE("lighting the fire puts nothing on record that nobody was asked") {
+    FoodDay day;
     const auto tasks = day.session->look()->tasks;
     const auto light = std::find_if(tasks.begin(), tasks.end(), [](const auto& card) {
         return card.kind == plan::TaskKind::Fire;
@@ -128,12 +140,8 @@ TEST_CASE("a fire that is lit with a question unanswered has that on record") {
     REQUIRE(light != tasks.end());
     REQUIRE(day.session->start(light->id));
 
-    const auto before = day.session->look()->food.beforeFire;
-    REQUIRE(before.size() == 3);
-    CHECK(before[0].ready);
-    CHECK_FALSE(before[0].skipped);
-    CHECK(before[1].skipped);
-    CHECK(before[2].skipped);
+    for (const auto& answer : day.session->look()->food.beforeFire)
+        CHECK_FALSE(answer.isAnswered());
 }
 
 TEST_CASE("a looser local rule is refused with its field named") {

@@ -9,6 +9,7 @@
 #include "event/edit.h"
 #include "event/json.h"
 #include "event/method_card.h"
+#include "event/text_guard.h"
 
 using namespace cinder;
 using namespace cinder::event;
@@ -153,8 +154,8 @@ TEST_CASE("A dish that other work waits for stays, and the link is named") {
 
     const Fault fault = stopped(withoutDish(draft, draft.menu[0].id));
 
-    CHECK(fault.path == "/work/" + std::to_string(draft.work.size() - 1) + "/after/" +
-                            std::to_string(draft.work.back().after.size() - 1) + "/step");
+    const std::string last = joinPath("/work", draft.work.size() - 1);
+    CHECK(fault.path == joinPath(last + "/after", draft.work.back().after.size() - 1) + "/step");
     CHECK(fault.allowed == "/menu/0");
 }
 
