@@ -181,6 +181,24 @@
     </message>
 </context>
 <context>
+    <name>KeyPlate</name>
+    <message>
+        <source>Erase</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Minus</source>
+        <translation>Menos</translation>
+    </message>
+</context>
+<context>
+    <name>Keypad</name>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+</context>
+<context>
     <name>LeadBoard</name>
     <message>
         <source>Lead</source>
@@ -541,6 +559,17 @@
     <message>
         <source>15 min earlier: %1</source>
         <translation>15 min antes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::NumberEntry</name>
+    <message>
+        <source>At least %1</source>
+        <translation>Como mínimo %1</translation>
+    </message>
+    <message>
+        <source>At most %1</source>
+        <translation>Como máximo %1</translation>
     </message>
 </context>
 <context>

@@ -29,6 +29,8 @@ QtObject {
     readonly property string cross: "M5.8 3.4 L12 9.6 L18.2 3.4 L20.6 5.8 L14.4 12 L20.6 18.2 L18.2 20.6 L12 14.4 L5.8 20.6 L3.4 18.2 L9.6 12 L3.4 5.8 Z"
     readonly property string plus: "M10.2 3.4 L13.8 3.4 L13.8 10.2 L20.6 10.2 L20.6 13.8 L13.8 13.8 L13.8 20.6 L10.2 20.6 L10.2 13.8 L3.4 13.8 L3.4 10.2 L10.2 10.2 Z"
     readonly property string minus: "M3.4 10.2 L20.6 10.2 L20.6 13.8 L3.4 13.8 Z"
+    /// A tag with a cross cut out: take the last one away.
+    readonly property string erase: "M8.4 4 L22 4 L22 20 L8.4 20 L1.4 12 Z M10.6 9.4 L13.2 12 L10.6 14.6 L12.2 16.2 L14.8 13.6 L17.4 16.2 L19 14.6 L16.4 12 L19 9.4 L17.4 7.8 L14.8 10.4 L12.2 7.8 Z"
     /// An arrow that goes back.
     readonly property string undo: "M9.6 3 L9.6 7 L14 7 C18.6 7 21.6 10 21.6 14.2 C21.6 18.4 18.6 21.2 14 21.2 L7 21.2 L7 17.8 L14 17.8 C16.6 17.8 18.2 16.4 18.2 14.2 C18.2 12 16.6 10.4 14 10.4 L9.6 10.4 L9.6 14.4 L2.4 8.7 Z"
     readonly property string back: "M16 3 L6.6 12 L16 21 L18.6 18.4 L12 12 L18.6 5.6 Z"

@@ -1,0 +1,97 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Cinderbell.Theme
+
+/// Keys for a number, wide enough for a glove: what stands there on top with its unit, digits below.
+/// Says what was touched and keeps nothing.
+Column {
+    id: root
+
+    required property string name
+    required property string text
+    required property string unitWord
+    required property list<string> units
+    required property int unit
+    required property string problem
+    property bool takesPoint: false
+    property bool takesSign: false
+    property int keyHeight: Space.touch
+    signal pressed(string key)
+    signal erased()
+    signal unitChosen(int unit)
+
+    spacing: Space.small
+    Accessible.role: Accessible.Grouping
+    Accessible.name: root.name
+
+    Rectangle {
+        width: parent.width
+        height: Math.max(Space.touch, figure.height + 2 * Space.small)
+        color: Theme.plate
+        radius: Space.corner
+        border.width: Space.line
+        border.color: root.problem !== "" ? Theme.ember : Theme.edge
+
+        Figure {
+            id: figure
+            anchors.right: unit.left
+            anchors.rightMargin: unit.visible ? Space.gap : 0
+            anchors.verticalCenter: parent.verticalCenter
+            text: root.text === "" ? "–" : root.text
+            color: root.text === "" ? Theme.ash : Theme.ink
+            size: Type.countdown
+            Accessible.name: root.name + " " + root.text + " " + root.unitWord
+        }
+        Label {
+            id: unit
+            visible: root.unitWord !== ""
+            anchors.right: parent.right
+            anchors.rightMargin: Space.margin
+            anchors.baseline: figure.baseline
+            text: root.unitWord
+            size: Type.title
+            isStrong: true
+            wrapMode: Text.NoWrap
+            Accessible.ignored: true
+        }
+    }
+    Label {
+        width: parent.width
+        visible: root.problem !== ""
+        text: root.problem
+        isStrong: true
+        color: Theme.ink
+    }
+    Choice {
+        width: parent.width
+        visible: root.units.length > 1
+        isHeaded: false
+        name: qsTr("Unit")
+        keys: root.units
+        words: root.units
+        chosen: root.unitWord
+        onChoose: key => root.unitChosen(root.units.indexOf(key))
+    }
+    Grid {
+        id: keys
+        width: parent.width
+        columns: root.takesSign ? 4 : 3
+        spacing: Space.small
+
+        Repeater {
+            model: root.takesSign
+                ? ["1", "2", "3", "-", "4", "5", "6", ".", "7", "8", "9", "<", "", "0", "", ""]
+                : ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.takesPoint ? "." : "", "0", "<"]
+
+            KeyPlate {
+                required property string modelData
+
+                symbol: modelData
+                width: (keys.width - (keys.columns - 1) * Space.small) / keys.columns
+                height: root.keyHeight
+                onClicked: symbol === "<" ? root.erased() : root.pressed(symbol)
+            }
+        }
+    }
+}
