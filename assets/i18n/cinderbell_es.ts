@@ -274,6 +274,194 @@
     </message>
 </context>
 <context>
+    <name>PatternColours</name>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+    <message>
+        <source>linen</source>
+        <translation>lino</translation>
+    </message>
+    <message>
+        <source>plate, ash</source>
+        <translation>placa, ceniza</translation>
+    </message>
+    <message>
+        <source>ember</source>
+        <translation>brasa</translation>
+    </message>
+    <message>
+        <source>ember wash</source>
+        <translation>brasa tenue</translation>
+    </message>
+    <message>
+        <source>cold water</source>
+        <translation>agua fría</translation>
+    </message>
+    <message>
+        <source>water wash</source>
+        <translation>agua tenue</translation>
+    </message>
+    <message>
+        <source>charcoal</source>
+        <translation>carbón</translation>
+    </message>
+    <message>
+        <source>Drawings</source>
+        <translation>Dibujos</translation>
+    </message>
+</context>
+<context>
+    <name>PatternPage</name>
+    <message>
+        <source>Pattern book</source>
+        <translation>Muestrario</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Keypad</source>
+        <translation>Teclado</translation>
+    </message>
+    <message>
+        <source>try it</source>
+        <translation>pruébelo</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+</context>
+<context>
+    <name>PatternTouches</name>
+    <message>
+        <source>Touches</source>
+        <translation>Botones</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ya</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Resuelto</translation>
+    </message>
+    <message>
+        <source>Quiet</source>
+        <translation>Discreto</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Aún no</translation>
+    </message>
+    <message>
+        <source>One of a few</source>
+        <translation>Uno de varios</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>Medium</source>
+        <translation>Medio</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Chafers filled, lids on</source>
+        <translation>Chafers con agua y tapados</translation>
+    </message>
+    <message>
+        <source>Signs in front of every dish</source>
+        <translation>Letreros delante de cada plato</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Sostenido</translation>
+    </message>
+    <message>
+        <source>Hold: hard to take back</source>
+        <translation>Mantenga: difícil de deshacer</translation>
+    </message>
+    <message>
+        <source>Turned: chicken thighs</source>
+        <translation>Volteado: muslos de pollo</translation>
+    </message>
+</context>
+<context>
+    <name>PatternType</name>
+    <message>
+        <source>Type</source>
+        <translation>Letra</translation>
+    </message>
+    <message>
+        <source>Title: lamb legs</source>
+        <translation>Título: piernas de cordero</translation>
+    </message>
+    <message>
+        <source>Lead: turn now</source>
+        <translation>Llamada: voltee ya</translation>
+    </message>
+    <message>
+        <source>Body: coals lit, lid closed</source>
+        <translation>Texto: carbón encendido, tapa cerrada</translation>
+    </message>
+    <message>
+        <source>Small: noted at 11:55</source>
+        <translation>Menor: anotado a las 11:55</translation>
+    </message>
+    <message>
+        <source>How far it has gone</source>
+        <translation>Cuánto ha avanzado</translation>
+    </message>
+    <message>
+        <source>States</source>
+        <translation>Estados</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>en espera</translation>
+    </message>
+    <message>
+        <source>can begin</source>
+        <translation>puede empezar</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>en marcha</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ya</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>omitido</translation>
+    </message>
+    <message>
+        <source>A caution: a thermometer decides, a timer never does.</source>
+        <translation>Un aviso: decide el termómetro, nunca el reloj.</translation>
+    </message>
+    <message>
+        <source>A refusal: what was wrong, and the way out.</source>
+        <translation>Un rechazo: qué falló y cómo salir.</translation>
+    </message>
+</context>
+<context>
     <name>PersonPlate</name>
     <message>
         <source>then %1 · %2</source>
@@ -429,6 +617,14 @@
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de incendios y sanidad y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Pattern book</source>
+        <translation>Muestrario</translation>
     </message>
 </context>
 <context>

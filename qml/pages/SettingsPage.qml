@@ -12,6 +12,7 @@ Flickable {
     property bool isNarrow: false
     signal rehearse()
     signal leave()
+    signal lookAtParts()
     contentHeight: all.y + all.height + Space.wide
     clip: true
     Accessible.role: Accessible.Pane
@@ -59,6 +60,14 @@ Flickable {
         }
         Choice {
             width: all.share
+            name: qsTr("Temperature")
+            keys: ["f", "c"]
+            words: ["°F", "°C"]
+            chosen: root.settings.isFahrenheit ? "f" : "c"
+            onChoose: key => root.settings.isFahrenheit = key === "f"
+        }
+        Choice {
+            width: all.share
             name: qsTr("Thumb")
             keys: ["left", "right"]
             words: [qsTr("Left hand"), qsTr("Right hand")]
@@ -87,6 +96,7 @@ Flickable {
                 PressPlate { objectName: "allEvents"; glyph: Icons.back; text: qsTr("All events"); onClicked: root.leave() }
             }
         }
+        PressPlate { objectName: "parts"; glyph: Icons.table; text: qsTr("Pattern book"); onClicked: root.lookAtParts() }
         Remark { width: all.width; text: qsTr("Local fire and health codes and licensed practice decide.") }
     }
 }

@@ -25,35 +25,50 @@ Column {
     Accessible.role: Accessible.Grouping
     Accessible.name: root.name
 
-    Rectangle {
+    Item {
         width: parent.width
-        height: Math.max(Space.touch, figure.height + 2 * Space.small)
-        color: Theme.plate
-        radius: Space.corner
-        border.width: Space.line
-        border.color: root.problem !== "" ? Theme.ember : Theme.edge
+        height: display.height
 
-        Figure {
-            id: figure
-            anchors.right: unit.left
-            anchors.rightMargin: unit.visible ? Space.gap : 0
-            anchors.verticalCenter: parent.verticalCenter
-            text: root.text === "" ? "–" : root.text
-            color: root.text === "" ? Theme.ash : Theme.ink
-            size: Type.countdown
-            Accessible.name: root.name + " " + root.text + " " + root.unitWord
+        KeyPlate {
+            id: sign
+            visible: root.takesSign
+            width: Space.touch
+            height: display.height
+            symbol: "-"
+            onClicked: root.pressed("-")
         }
-        Label {
-            id: unit
-            visible: root.unitWord !== ""
-            anchors.right: parent.right
-            anchors.rightMargin: Space.margin
-            anchors.baseline: figure.baseline
-            text: root.unitWord
-            size: Type.title
-            isStrong: true
-            wrapMode: Text.NoWrap
-            Accessible.ignored: true
+        Rectangle {
+            id: display
+            x: sign.visible ? sign.width + Space.small : 0
+            width: parent.width - x
+            height: Math.max(Space.touch, figure.height + 2 * Space.small)
+            color: Theme.plate
+            radius: Space.corner
+            border.width: Space.line
+            border.color: root.problem !== "" ? Theme.ember : Theme.edge
+
+            Figure {
+                id: figure
+                anchors.right: unit.left
+                anchors.rightMargin: unit.visible ? Space.gap : 0
+                anchors.verticalCenter: parent.verticalCenter
+                text: root.text === "" ? "···" : root.text
+                color: root.text === "" ? Theme.ash : Theme.ink
+                size: Type.countdown
+                Accessible.name: root.name + " " + root.text + " " + root.unitWord
+            }
+            Label {
+                id: unit
+                visible: root.unitWord !== ""
+                anchors.right: parent.right
+                anchors.rightMargin: Space.margin
+                anchors.baseline: figure.baseline
+                text: root.unitWord
+                size: Type.title
+                isStrong: true
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
         }
     }
     Label {
@@ -76,13 +91,11 @@ Column {
     Grid {
         id: keys
         width: parent.width
-        columns: root.takesSign ? 4 : 3
+        columns: 3
         spacing: Space.small
 
         Repeater {
-            model: root.takesSign
-                ? ["1", "2", "3", "-", "4", "5", "6", ".", "7", "8", "9", "<", "", "0", "", ""]
-                : ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.takesPoint ? "." : "", "0", "<"]
+            model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.takesPoint ? "." : "", "0", "<"]
 
             KeyPlate {
                 required property string modelData

@@ -71,6 +71,7 @@ Item {
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
+            Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0
                 SettingsPage {
@@ -79,6 +80,7 @@ Item {
                     day: root.day
                     isNarrow: root.isNarrow
                     onRehearse: root.sheet = "speed"
+                    onLookAtParts: root.place = "parts"
                     onLeave: { root.events.refresh(); root.place = "start" }
                 }
             }

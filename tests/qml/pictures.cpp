@@ -76,7 +76,7 @@ int main(int argc, char** argv) {
     const Size sizes[] = {{"tablet", 1280, 800, 149}, {"phone", 412, 915, 161}};
     int count = 0;
     for (const char* place : {"start", "holder", "lead", "fire", "buffet", "sheet", "more",
-                              "settings", "call", "bell", "speed"})
+                              "settings", "parts", "call", "bell", "speed"})
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

@@ -18,7 +18,7 @@ void forEveryScene(const Manner& manner,
     NoMotor motor;
     AnyScreen screen;
     for (const char* place : {"start", "holder", "lead", "fire", "buffet", "sheet", "more",
-                              "settings", "bell", "speed", "call", "band"}) {
+                              "settings", "parts", "bell", "speed", "call", "band"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
