@@ -88,6 +88,17 @@
     </message>
 </context>
 <context>
+    <name>EntryLine</name>
+    <message>
+        <source>Correct</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>Correct %1</source>
+        <translation>Corregir %1</translation>
+    </message>
+</context>
+<context>
     <name>EventPlate</name>
     <message>
         <source>Rehearsal</source>
@@ -143,6 +154,32 @@
     <message>
         <source>Next at the fire</source>
         <translation>Después en el fuego</translation>
+    </message>
+</context>
+<context>
+    <name>FoodKeys</name>
+    <message>
+        <source>Thickest part, middle of the pan, away from bone; wait until the figure stands still.</source>
+        <translation>Parte más gruesa, centro de la charola, lejos del hueso; espere a que la cifra se detenga.</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Scale: %1</source>
+        <translation>Escala: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FoodSheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Slip of the finger: take it back (%1)</source>
+        <translation>Fue un descuido: retirarlo (%1)</translation>
     </message>
 </context>
 <context>
@@ -241,6 +278,10 @@
     <message>
         <source>Settings</source>
         <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
     </message>
 </context>
 <context>
@@ -485,6 +526,49 @@
     <message>
         <source>What would help, smallest change of each kind</source>
         <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
+    </message>
+</context>
+<context>
+    <name>RecordPage</name>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Controles</translation>
+    </message>
+    <message>
+        <source>Pans</source>
+        <translation>Charolas</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Anotaciones</translation>
+    </message>
+    <message>
+        <source>Checks and pans</source>
+        <translation>Controles y charolas</translation>
+    </message>
+    <message>
+        <source>To measure</source>
+        <translation>Por medir</translation>
+    </message>
+    <message>
+        <source>Every check of the day is done.</source>
+        <translation>Todos los controles del día están hechos.</translation>
+    </message>
+    <message>
+        <source>Forecast, nobody has measured this</source>
+        <translation>Pronóstico, nadie lo ha medido</translation>
+    </message>
+    <message>
+        <source>Pans as they stand</source>
+        <translation>Cómo están las charolas</translation>
+    </message>
+    <message>
+        <source>Test a thermometer in ice water</source>
+        <translation>Probar un termómetro en agua con hielo</translation>
     </message>
 </context>
 <context>
@@ -755,6 +839,432 @@
     <message>
         <source>15 min earlier: %1</source>
         <translation>15 min antes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FoodEntry</name>
+    <message>
+        <source>Ice and water, stirred</source>
+        <translation>Hielo con agua, revuelto</translation>
+    </message>
+    <message>
+        <source>Which pan?</source>
+        <translation>¿Qué charola?</translation>
+    </message>
+    <message>
+        <source>Which time control?</source>
+        <translation>¿Qué control de tiempo?</translation>
+    </message>
+    <message>
+        <source>What does it show?</source>
+        <translation>¿Qué muestra?</translation>
+    </message>
+    <message>
+        <source>Which thermometer?</source>
+        <translation>¿Qué termómetro?</translation>
+    </message>
+    <message>
+        <source>Why is it corrected?</source>
+        <translation>¿Por qué se corrige?</translation>
+    </message>
+    <message>
+        <source>%1 is out of limit.</source>
+        <translation>%1 está fuera de límite.</translation>
+    </message>
+    <message>
+        <source>What is done about it?</source>
+        <translation>¿Qué se hace?</translation>
+    </message>
+    <message>
+        <source>Ice point</source>
+        <translation>Punto de hielo</translation>
+    </message>
+    <message>
+        <source>Corrects: %1</source>
+        <translation>Corrige: %1</translation>
+    </message>
+    <message>
+        <source>Typed wrong</source>
+        <translation>Mal tecleado</translation>
+    </message>
+    <message>
+        <source>Thermometer misread</source>
+        <translation>Termómetro mal leído</translation>
+    </message>
+    <message>
+        <source>Tip was not in the middle</source>
+        <translation>La punta no estaba en el centro</translation>
+    </message>
+    <message>
+        <source>%1, new</source>
+        <translation>%1, nueva</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Leaves temperature control</source>
+        <translation>Deja el control de temperatura</translation>
+    </message>
+    <message>
+        <source>its clock starts and ends with discard</source>
+        <translation>su reloj empieza y termina con desechar</translation>
+    </message>
+    <message>
+        <source>Begin to cool it</source>
+        <translation>Empezar a enfriarlo</translation>
+    </message>
+    <message>
+        <source>Keep it cold</source>
+        <translation>Guardarlo frío</translation>
+    </message>
+    <message>
+        <source>its record has no gap</source>
+        <translation>su registro no tiene huecos</translation>
+    </message>
+    <message>
+        <source>Hold to discard</source>
+        <translation>Mantener para desechar</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FoodRecord</name>
+    <message>
+        <source>Corrective action</source>
+        <translation>Acción correctiva</translation>
+    </message>
+    <message>
+        <source>Time control: %1</source>
+        <translation>Control de tiempo: %1</translation>
+    </message>
+    <message>
+        <source>Cooling begun</source>
+        <translation>Enfriado empezado</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Desechado</translation>
+    </message>
+    <message>
+        <source>Kept cold</source>
+        <translation>Guardado frío</translation>
+    </message>
+    <message>
+        <source>Ice point passed</source>
+        <translation>Punto de hielo correcto</translation>
+    </message>
+    <message>
+        <source>Ice point FAILED</source>
+        <translation>Punto de hielo FALLÓ</translation>
+    </message>
+    <message>
+        <source>Before the fire</source>
+        <translation>Antes del fuego</translation>
+    </message>
+    <message>
+        <source>SKIPPED: %1</source>
+        <translation>OMITIDO: %1</translation>
+    </message>
+    <message>
+        <source>Local authority</source>
+        <translation>Autoridad local</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firmado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n missed before it</source>
+        <translation>
+            <numerusform>%n omitido antes</numerusform>
+            <numerusform>%n omitidos antes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last %1 at %2</source>
+        <translation>última %1 a las %2</translation>
+    </message>
+    <message>
+        <source>to discard</source>
+        <translation>para desechar</translation>
+    </message>
+    <message>
+        <source>to put it right</source>
+        <translation>para corregirlo</translation>
+    </message>
+    <message>
+        <source>to be at %1</source>
+        <translation>para estar a %1</translation>
+    </message>
+    <message>
+        <source>to the last moment to measure</source>
+        <translation>hasta el último momento para medir</translation>
+    </message>
+    <message>
+        <source>taken back at once; does not count</source>
+        <translation>retirado enseguida; no cuenta</translation>
+    </message>
+    <message>
+        <source>corrects an earlier entry: %1</source>
+        <translation>corrige una anotación anterior: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n due</source>
+        <translation>
+            <numerusform>%n pendiente</numerusform>
+            <numerusform>%n pendientes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>next at %1</source>
+        <translation>siguiente a las %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation>%1 de %2 hechos</translation>
+    </message>
+    <message numerus="yes">
+        <source>Out of limit, nothing said yet: %n</source>
+        <translation>
+            <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
+            <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FoodWords</name>
+    <message>
+        <source>%1 or above</source>
+        <translation>%1 o más</translation>
+    </message>
+    <message>
+        <source>%1 or below</source>
+        <translation>%1 o menos</translation>
+    </message>
+    <message>
+        <source>%1, local rule</source>
+        <translation>%1, regla local</translation>
+    </message>
+    <message>
+        <source>%1, pan %2</source>
+        <translation>%1, charola %2</translation>
+    </message>
+    <message>
+        <source>Pan %1</source>
+        <translation>Charola %1</translation>
+    </message>
+    <message>
+        <source>Whole dish</source>
+        <translation>Plato entero</translation>
+    </message>
+    <message>
+        <source>Probe %1</source>
+        <translation>Sonda %1</translation>
+    </message>
+    <message>
+        <source>On arrival</source>
+        <translation>Al llegar</translation>
+    </message>
+    <message>
+        <source>Off the heat</source>
+        <translation>Al salir del calor</translation>
+    </message>
+    <message>
+        <source>While held</source>
+        <translation>En espera</translation>
+    </message>
+    <message>
+        <source>Before service</source>
+        <translation>Antes del servicio</translation>
+    </message>
+    <message>
+        <source>During service</source>
+        <translation>Durante el servicio</translation>
+    </message>
+    <message>
+        <source>At strike</source>
+        <translation>Al recoger</translation>
+    </message>
+    <message>
+        <source>Arrived cold</source>
+        <translation>Llegó frío</translation>
+    </message>
+    <message>
+        <source>Arrived hot</source>
+        <translation>Llegó caliente</translation>
+    </message>
+    <message>
+        <source>Cooked through</source>
+        <translation>Bien cocido</translation>
+    </message>
+    <message>
+        <source>Reheated</source>
+        <translation>Recalentado</translation>
+    </message>
+    <message>
+        <source>Heated from a sealed pack</source>
+        <translation>Calentado de paquete sellado</translation>
+    </message>
+    <message>
+        <source>Held hot</source>
+        <translation>Mantenido caliente</translation>
+    </message>
+    <message>
+        <source>Held cold</source>
+        <translation>Mantenido frío</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <translation>Enfriando</translation>
+    </message>
+    <message>
+        <source>Cook on, then measure again</source>
+        <translation>Seguir cociendo y medir otra vez</translation>
+    </message>
+    <message>
+        <source>Reheat, then measure again</source>
+        <translation>Recalentar y medir otra vez</translation>
+    </message>
+    <message>
+        <source>Chill, then measure again</source>
+        <translation>Enfriar y medir otra vez</translation>
+    </message>
+    <message>
+        <source>Discard it</source>
+        <translation>Desecharlo</translation>
+    </message>
+    <message>
+        <source>From hot holding, 4 h</source>
+        <translation>De la espera caliente, 4 h</translation>
+    </message>
+    <message>
+        <source>From cold holding, 4 h</source>
+        <translation>De la espera fría, 4 h</translation>
+    </message>
+    <message>
+        <source>Freshly cut or opened, 4 h</source>
+        <translation>Recién cortado o abierto, 4 h</translation>
+    </message>
+    <message>
+        <source>From cold holding, 6 h, measured all along</source>
+        <translation>De la espera fría, 6 h, midiendo siempre</translation>
+    </message>
+    <message>
+        <source>Keep it cold</source>
+        <translation>Guardarlo frío</translation>
+    </message>
+    <message>
+        <source>Cool it, then keep it</source>
+        <translation>Enfriarlo y guardarlo</translation>
+    </message>
+    <message>
+        <source>not measured for too long</source>
+        <translation>demasiado tiempo sin medir</translation>
+    </message>
+    <message>
+        <source>out of limit for too long</source>
+        <translation>demasiado tiempo fuera de límite</translation>
+    </message>
+    <message>
+        <source>its time is over</source>
+        <translation>se acabó su tiempo</translation>
+    </message>
+    <message>
+        <source>too warm for its time control</source>
+        <translation>demasiado tibio para su control de tiempo</translation>
+    </message>
+    <message>
+        <source>it did not cool in time</source>
+        <translation>no se enfrió a tiempo</translation>
+    </message>
+    <message>
+        <source>nothing shows that it was cooked</source>
+        <translation>nada muestra que se coció</translation>
+    </message>
+    <message>
+        <source>nothing shows how it cooled</source>
+        <translation>nada muestra cómo se enfrió</translation>
+    </message>
+    <message>
+        <source>nothing shows how it was reheated</source>
+        <translation>nada muestra cómo se recalentó</translation>
+    </message>
+    <message>
+        <source>Extinguisher at hand, charged, and water for the coals</source>
+        <translation>Extintor a mano, cargado, y agua para las brasas</translation>
+    </message>
+    <message>
+        <source>Clear ground: 3 m (10 ft) from anything that burns</source>
+        <translation>Terreno despejado: a 3 m (10 ft) de todo lo que arde</translation>
+    </message>
+    <message>
+        <source>Open air: no tent, roof or vehicle around the fire</source>
+        <translation>Aire libre: sin carpa, techo ni vehículo alrededor del fuego</translation>
+    </message>
+    <message>
+        <source>Discarded</source>
+        <translation>Desechado</translation>
+    </message>
+    <message>
+        <source>Discard: %1, since %2</source>
+        <translation>Desechar: %1, desde las %2</translation>
+    </message>
+    <message>
+        <source>Out of limit: say what is done</source>
+        <translation>Fuera de límite: diga qué se hace</translation>
+    </message>
+    <message>
+        <source>%1 until %2</source>
+        <translation>%1 hasta las %2</translation>
+    </message>
+    <message>
+        <source>Time control: discard at %1</source>
+        <translation>Control de tiempo: desechar a las %1</translation>
+    </message>
+    <message>
+        <source>Cooling: next reading by %1</source>
+        <translation>Enfriando: siguiente lectura antes de las %1</translation>
+    </message>
+    <message>
+        <source>Hot, in control</source>
+        <translation>Caliente, bajo control</translation>
+    </message>
+    <message>
+        <source>Cold, in control</source>
+        <translation>Frío, bajo control</translation>
+    </message>
+    <message>
+        <source>Nothing on record yet</source>
+        <translation>Aún sin registro</translation>
+    </message>
+    <message>
+        <source>%1, at most %2 off</source>
+        <translation>%1, con %2 de error como máximo</translation>
+    </message>
+    <message>
+        <source>ice point passed at %1</source>
+        <translation>punto de hielo correcto a las %1</translation>
+    </message>
+    <message>
+        <source>ice point FAILED at %1</source>
+        <translation>punto de hielo FALLÓ a las %1</translation>
+    </message>
+    <message>
+        <source>not tested today</source>
+        <translation>sin probar hoy</translation>
+    </message>
+    <message>
+        <source>to %1 within %2, to %3 within %4</source>
+        <translation>a %1 en %2, a %3 en %4</translation>
+    </message>
+    <message>
+        <source>has probably fallen to %1: measure now</source>
+        <translation>probablemente ya bajó a %1: mida ahora</translation>
+    </message>
+    <message>
+        <source>reaches %1 in about %2, at the earliest %3: measure before</source>
+        <translation>llega a %1 en unos %2, lo más pronto a las %3: mida antes</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,7 @@ namespace cinder::app {
 struct FoodPanCard {
     safety::Pan pan;
     LocalText dish;
+    event::Food food = event::Food::Plant;
     safety::Standing standing;
     /// What the next reading is for, and the figure it is held against; the keypad opens with it.
     safety::Purpose nextPurpose = safety::Purpose::HoldHot;
@@ -38,6 +39,7 @@ struct FoodCards {
     std::int32_t withoutAction = 0;
     std::int32_t toDiscard = 0;
     std::optional<safety::RecordSigned> signature;
+    std::vector<safety::Entry> entries;  ///< the whole record, in clock order
     friend bool operator==(const FoodCards&, const FoodCards&) = default;
 };
 

@@ -39,13 +39,14 @@ FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook, Inst
     cards.beforeFire = safety::fireAnswers(day.record, now);
     cards.thermometers = safety::thermometersIn(day.record, now);
     cards.signature = safety::signatureOf(day.record);
+    cards.entries = day.record;
     const auto plans = live::foodPlans(day, outlook);
     for (const safety::FoodPlan& plan : plans) {
         LocalText name;
         for (const event::Dish& dish : day.event->menu)
             if (dish.id == plan.dish) name = dish.name;
         for (const safety::Pan& pan : safety::pansOf(plan.dish, day.record)) {
-            FoodPanCard card{pan, name, {}, {}, {}};
+            FoodPanCard card{pan, name, plan.rule.food, {}, {}, {}};
             card.standing = safety::standingOf(pan, plan.rule, cards.limits, day.record, now);
             card.nextPurpose = purposeAt(plan, card.standing, now);
             card.nextLimit =

@@ -29,6 +29,21 @@ std::optional<Degree> limitOf(Purpose purpose, event::Food food, bool isRoast) {
     return std::nullopt;
 }
 
+Span spanOf(TimeRule rule) {
+    return rule == TimeRule::ColdLong ? Span::TimeControlLong : Span::TimeControl;
+}
+
+Degree startOf(TimeRule rule) {
+    switch (rule) {
+        case TimeRule::Hot:
+            return Degree::TimeStartHot;
+        case TimeRule::Fresh:
+            return Degree::TimeStartFresh;
+        default:
+            return Degree::TimeStartCold;
+    }
+}
+
 bool isWithin(const FoodMeasured& measured, const FoodRule& rule, const Limits& limits,
               bool isRoast) {
     if (measured.purpose == Purpose::Cook)

@@ -128,6 +128,10 @@ struct Standing {
 [[nodiscard]] std::optional<Degree> limitOf(Purpose purpose, event::Food food,
                                             bool isRoast = false);
 
+/// How warm or cold food must be when its time control starts, and how long that lasts.
+[[nodiscard]] Degree startOf(TimeRule rule);
+[[nodiscard]] Span spanOf(TimeRule rule);
+
 /// The pans of a dish that the record names, ascending; the dish as a whole when it names none.
 [[nodiscard]] std::vector<Pan> pansOf(const DishId& dish, std::span<const Entry> entries);
 

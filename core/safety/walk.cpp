@@ -33,21 +33,6 @@ bool answers(Purpose good, Action action) {
     return false;
 }
 
-Span spanOf(TimeRule rule) {
-    return rule == TimeRule::ColdLong ? Span::TimeControlLong : Span::TimeControl;
-}
-
-Degree startOf(TimeRule rule) {
-    switch (rule) {
-        case TimeRule::Hot:
-            return Degree::TimeStartHot;
-        case TimeRule::Fresh:
-            return Degree::TimeStartFresh;
-        default:
-            return Degree::TimeStartCold;
-    }
-}
-
 }  // namespace
 
 Standing Walk::run(Instant now) {

@@ -43,6 +43,7 @@ void Day::beat() {
         }
     }
     if (wasOpen != isOpen()) Q_EMIT isOpenChanged();
+    if (!isSame || wasOpen != isOpen()) Q_EMIT looked();
     if (ringing_.count() > 0 || isFlashOn_) {
         isFlashOn_ = ringing_.count() > 0 && !isFlashOn_;
         Q_EMIT flashed();

@@ -141,6 +141,8 @@ class Day : public QObject {
 
   Q_SIGNALS:
     void isOpenChanged();
+    /// The day was looked at again, after every beat and every touch.
+    void looked();
     void lineChanged();
     void secondPassed();
     void flashed();

@@ -9,10 +9,9 @@
 
 #include "app/session.h"
 #include "app/snapshot.h"
+#include "food_door.h"
 
 namespace cinder::face {
-
-using Taken = Result<void, app::Refusal>;
 
 class Door {
   public:
@@ -39,6 +38,8 @@ class Door {
     [[nodiscard]] virtual Taken acknowledge(const std::string& alarm) = 0;
     [[nodiscard]] virtual Taken undo() = 0;
     [[nodiscard]] virtual Taken replan() = 0;
+    /// The food-safety record of the open event.
+    [[nodiscard]] virtual FoodDoor& food() = 0;
     virtual void setPerson(std::optional<PersonId> person) = 0;
 
     /// Null while no event is open.

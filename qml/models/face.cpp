@@ -13,6 +13,7 @@
 #include <QTranslator>
 
 #include "events.h"
+#include "food_record.h"
 #include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
@@ -47,11 +48,13 @@ struct Face::Parts {
           day(*door, settings),
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
+          record(door->food(), settings),
           ringer(theDevices, theClock) {}
 
     void beat();
     void speak();
     [[nodiscard]] Duration untilNextBeat() const;
+    QString openRecord(const QString& place);
 
     std::unique_ptr<Door> door;
     Devices devices;
@@ -59,6 +62,7 @@ struct Face::Parts {
     Day day;
     Events events;
     Promise promise;
+    FoodRecord record;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -84,6 +88,24 @@ void Face::Parts::beat() {
     pulse.start(untilNextBeat());
 }
 
+/// The page of `place`; a sheet over the record page is opened on it.
+QString Face::Parts::openRecord(const QString& place) {
+    auto& entry = *record.entry();
+    entry.leave();
+    const auto keyAt = [](RowList* list, int row = 0) {
+        return list->data(list->index(row), Qt::UserRole).toString();
+    };
+    if (place == QLatin1String("measure"))
+        entry.measureCheck(keyAt(record.checks()));
+    else if (place == QLatin1String("pan"))
+        entry.openPan(keyAt(record.pans(), 2));
+    else if (place == QLatin1String("limit"))
+        entry.answer(record.tally().owedPan);
+    else
+        return place;
+    return QStringLiteral("record");
+}
+
 void Face::Parts::speak() {
     QCoreApplication::removeTranslator(&translator);
     if (translator.load(QStringLiteral(":/i18n/cinderbell_%1.qm").arg(settings.language())))
@@ -104,12 +126,16 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->pulse, &QTimer::timeout, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->day, &Day::looked, &parts->record,
+                     [parts] { parts->record.show(parts->day.snapshot()); });
     QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
                      [parts] { parts->speak(); });
     parts->engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
-          static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise)})
+          static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
+          static_cast<QObject*>(&parts->record)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -132,6 +158,7 @@ bool Face::show() {
         {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
+        {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();
@@ -150,7 +177,8 @@ QImage Face::draw(const View& view) {
     shown->resize(view.size);
     const bool isSheet =
         view.place == QLatin1String("bell") || view.place == QLatin1String("speed");
-    go(isSheet ? QStringLiteral("lead") : view.place);
+    const QString page = parts_->openRecord(view.place);
+    go(isSheet ? QStringLiteral("lead") : page);
     frameOf(*shown)->setProperty("sheet", isSheet ? view.place : QString());
     // Twice: what is laid out by the first round may lay out something else.
     QCoreApplication::processEvents();

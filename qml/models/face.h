@@ -43,7 +43,8 @@ struct Places {
 
 /// One picture of the window: which place, on what screen, in which light and language.
 struct View {
-    /// "start", "holder", a board or page, or a sheet over the lead board: "bell", "speed".
+    /// "start", "holder", a board or page; a sheet over the lead board: "bell", "speed"; a sheet
+    /// over the record: "measure", "pan", "limit".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

@@ -3,12 +3,13 @@
 /// The session as a door.
 
 #include "door.h"
+#include "session_food_door.h"
 
 namespace cinder::face {
 
 class SessionDoor final : public Door {
   public:
-    explicit SessionDoor(app::Session& session) : session_(session) {}
+    explicit SessionDoor(app::Session& session) : session_(session), food_(session) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
@@ -26,11 +27,13 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken acknowledge(const std::string& alarm) override;
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
+    [[nodiscard]] FoodDoor& food() override { return food_; }
     void setPerson(std::optional<PersonId> person) override;
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() override;
 
   private:
     app::Session& session_;
+    SessionFoodDoor food_;
 };
 
 }  // namespace cinder::face

@@ -23,6 +23,7 @@ Flickable {
 
         PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Run sheet"); onClicked: root.go("sheet") }
         PagePlate { width: all.share; glyph: Icons.bell; text: qsTr("Promise"); onClicked: root.go("promise") }
+        PagePlate { width: all.share; glyph: Icons.probe; text: qsTr("Record"); onClicked: root.go("record") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
     }
 }

@@ -16,6 +16,7 @@ Item {
     required property Day day
     required property Events events
     required property Promise promise
+    required property FoodRecord record
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -70,6 +71,7 @@ Item {
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
@@ -143,5 +145,6 @@ Item {
         onClicked: root.day.undo()
     }
     MoveBellSheet { z: 2; anchors.fill: parent; visible: root.sheet === "bell"; day: root.day; onClosed: root.sheet = "" }
+    FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board }
     SpeedSheet { z: 2; anchors.fill: parent; visible: root.sheet === "speed"; day: root.day; onClosed: root.sheet = "" }
 }

@@ -12,6 +12,7 @@ Window {
     required property Day day
     required property Events events
     required property Promise promise
+    required property FoodRecord record
 
     width: 1280
     height: 800
@@ -29,5 +30,6 @@ Window {
         day: root.day
         events: root.events
         promise: root.promise
+        record: root.record
     }
 }

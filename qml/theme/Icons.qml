@@ -21,6 +21,8 @@ QtObject {
     readonly property string lead: "M12 2 C14.6 2 16.4 4 16.4 6.6 C16.4 9.4 14.6 11.6 12 11.6 C9.4 11.6 7.6 9.4 7.6 6.6 C7.6 4 9.4 2 12 2 Z M3 21.6 C3 16.4 6.8 13.4 12 13.4 C17.2 13.4 21 16.4 21 21.6 Z"
     /// Bars of work, one after the other.
     readonly property string sheet: "M2 3.6 L12 3.6 L12 7.2 L2 7.2 Z M6.6 10.2 L18 10.2 L18 13.8 L6.6 13.8 Z M11 16.8 L22 16.8 L22 20.4 L11 20.4 Z"
+    /// A dial on a stem, its needle up.
+    readonly property string probe: "M12 1.4 C15.6 1.4 18.4 4.2 18.4 7.8 C18.4 11 16.2 13.6 13.2 14.1 L12.6 22.6 L11.4 22.6 L10.8 14.1 C7.8 13.6 5.6 11 5.6 7.8 C5.6 4.2 8.4 1.4 12 1.4 Z M12 3.8 C9.8 3.8 8 5.6 8 7.8 C8 10 9.8 11.8 12 11.8 C14.2 11.8 16 10 16 7.8 C16 5.6 14.2 3.8 12 3.8 Z M11.2 8.6 L14.2 5 L12.8 9.2 Z"
     /// Four plates.
     readonly property string more: "M3 3 L10.6 3 L10.6 10.6 L3 10.6 Z M13.4 3 L21 3 L21 10.6 L13.4 10.6 Z M3 13.4 L10.6 13.4 L10.6 21 L3 21 Z M13.4 13.4 L21 13.4 L21 21 L13.4 21 Z"
     /// Two sliders.

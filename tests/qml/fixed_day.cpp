@@ -128,6 +128,7 @@ app::Snapshot orchardLunch(bool isRinging) {
         {PersonId("tomas"), "Tomás", TaskId("linen"), TaskId("chafers"), kBell - minutes(70)}};
     day.undo =
         app::UndoOffer{app::UndoOffer::What::Turn, TaskId("lamb/1"), 1, day.now + seconds(12)};
+    day.food = orchardFood(day.now);
     if (isRinging)
         day.timers = {{"turn:lamb/1:2", live::TimerKind::Turn, TaskId("lamb/1"), 2, 4,
                        day.now - seconds(8), std::nullopt}};

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "door.h"
+#include "fixed_food.h"
 
 namespace cinder::face::fixed {
 
@@ -49,6 +50,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken acknowledge(const std::string& a) override { return note("heard " + a); }
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
+    [[nodiscard]] FoodDoor& food() override { return record; }
     void setPerson(std::optional<PersonId> p) override {
         touches.push_back("person " + (p ? p->text() : std::string()));
     }
@@ -59,6 +61,7 @@ class FixedDoor final : public Door {
     app::Snapshot day;
     bool isOpen = true;
     std::vector<std::string> touches;
+    FixedFood record{touches};
 
   private:
     Taken note(std::string touch) {

@@ -1,0 +1,130 @@
+// What the entry sheet lets a person choose from (food_entry.h).
+
+#include <algorithm>
+
+#include "food_entry.h"
+#include "safety/standing.h"
+
+namespace cinder::face {
+
+namespace {
+
+using safety::Control;
+using safety::Purpose;
+using safety::TimeRule;
+
+/// How many probes a crew carries at most. Our choice.
+constexpr int kProbes = 6;
+
+constexpr Purpose kPurposes[] = {Purpose::HoldHot, Purpose::HoldCold,    Purpose::Cook,
+                                 Purpose::Reheat,  Purpose::ArriveHot,   Purpose::ArriveCold,
+                                 Purpose::Cooling, Purpose::ReheatPacked};
+constexpr TimeRule kRules[] = {TimeRule::Hot, TimeRule::Cold, TimeRule::Fresh, TimeRule::ColdLong};
+
+}  // namespace
+
+std::vector<ChoiceRow> FoodEntry::rows() const {
+    std::vector<ChoiceRow> rows;
+    if (!day_) return rows;
+    switch (step_) {
+        case Step::Pans:
+            return panRows();
+        case Step::Purposes:
+            return purposeRows();
+        case Step::Deeds:
+            return deedRows();
+        case Step::Thermometers:
+            for (int probe = 1; probe <= kProbes; ++probe) {
+                const safety::ThermometerId id("probe-" + std::to_string(probe));
+                rows.push_back({toText(id.text()), FoodWords::thermometer(id),
+                                words_.tested(id, *day_), id == thermometer_, false});
+            }
+            return rows;
+        case Step::Reasons:
+            for (const QString& why :
+                 {tr("Typed wrong"), tr("Thermometer misread"), tr("Tip was not in the middle")})
+                rows.push_back({why, why, {}, false, false});
+            return rows;
+        case Step::Act:
+            if (const auto* reading = open())
+                for (const safety::Action action : reading->allowed)
+                    // Lost food is not made good any more, whatever the standard allowed once.
+                    if (!card()->standing.lost || action == safety::Action::Discard)
+                        rows.push_back({QString::number(static_cast<int>(action)),
+                                        action == safety::Action::Discard
+                                            ? tr("Hold to discard")
+                                            : FoodWords::action(action),
+                                        {},
+                                        false,
+                                        action == safety::Action::Discard});
+            return rows;
+        default:
+            return rows;
+    }
+}
+
+std::vector<ChoiceRow> FoodEntry::panRows() const {
+    std::vector<ChoiceRow> rows;
+    std::int32_t last = 0;
+    for (const app::FoodPanCard& card : day_->food.pans) {
+        if (card.pan.dish != pan_.dish) continue;
+        last = std::max(last, card.pan.number);
+        rows.push_back({keyOf(card.pan), FoodWords::panNumber(card.pan.number),
+                        words_.standing(card.standing), card.pan == pan_, false});
+    }
+    const safety::Pan next{pan_.dish, last + 1};
+    rows.push_back({keyOf(next),
+                    tr("%1, new").arg(FoodWords::panNumber(next.number)),
+                    {},
+                    next == pan_,
+                    false});
+    return rows;
+}
+
+std::vector<ChoiceRow> FoodEntry::purposeRows() const {
+    std::vector<ChoiceRow> rows;
+    const safety::Limits& limits = day_->food.limits;
+    if (mode_ == Mode::Leave) {
+        for (const TimeRule rule : kRules)
+            rows.push_back({QString::number(static_cast<int>(rule)), FoodWords::rule(rule),
+                            words_.limit(safety::startOf(rule), limits), rule == rule_, false});
+        return rows;
+    }
+    const app::FoodPanCard* card = this->card();
+    for (const Purpose purpose : kPurposes) {
+        const auto degree = safety::limitOf(purpose, card ? card->food : event::Food::Plant, false);
+        rows.push_back({QString::number(static_cast<int>(purpose)), FoodWords::purpose(purpose),
+                        degree ? words_.limit(*degree, limits) : QString(), purpose == purpose_,
+                        false});
+    }
+    return rows;
+}
+
+std::vector<ChoiceRow> FoodEntry::deedRows() const {
+    std::vector<ChoiceRow> rows;
+    const app::FoodPanCard* card = this->card();
+    if (!card || card->standing.control == Control::Discarded) return rows;
+    const safety::Standing& standing = card->standing;
+    const auto add = [&](const char* key, const QString& text, const QString& note = {}) {
+        rows.push_back({QLatin1String(key), text, note, false, false});
+    };
+    if (!standing.lost) {
+        const auto degree = safety::limitOf(card->nextPurpose, card->food, standing.isRoast);
+        add("measure", tr("Measure"),
+            FoodWords::purpose(card->nextPurpose) +
+                (degree ? QStringLiteral(" · ") + words_.limit(*degree, day_->food.limits)
+                        : QString()));
+        const bool isHeld = standing.control == Control::Hot || standing.control == Control::Cold;
+        if (isHeld && standing.open.empty())
+            add("leave", tr("Leaves temperature control"),
+                tr("its clock starts and ends with discard"));
+        if (standing.leftover == safety::Leftover::Cool && !standing.cooling)
+            add("cool", tr("Begin to cool it"), words_.coolingSteps(day_->food.limits));
+        if (standing.leftover == safety::Leftover::Keep)
+            add("keep", tr("Keep it cold"), tr("its record has no gap"));
+    }
+    rows.push_back({QStringLiteral("discard"), tr("Hold to discard"), {}, false, true});
+    return rows;
+}
+
+}  // namespace cinder::face

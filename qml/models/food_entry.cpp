@@ -1,0 +1,314 @@
+#include "food_entry.h"
+
+#include <algorithm>
+
+#include "safety/standing.h"
+#include "settings.h"
+
+namespace cinder::face {
+
+namespace {
+
+using safety::Control;
+using safety::Purpose;
+using safety::TimeRule;
+
+/// What food may be measured at in degrees Celsius; a slip of the finger lies outside.
+constexpr double kColdest = -17.7;
+constexpr double kHottest = 150;
+
+}  // namespace
+
+QString keyOf(const safety::Pan& pan) {
+    return toText(pan.dish.text()) + QLatin1Char('#') + QString::number(pan.number);
+}
+
+safety::Pan panOf(const QString& key) {
+    const auto cut = key.lastIndexOf(QLatin1Char('#'));
+    return {DishId(key.left(cut).toStdString()), key.mid(cut + 1).toInt()};
+}
+
+QString keyOf(const safety::EntryId& entry) {
+    return toText(entry.device.text()) + QLatin1Char('#') + QString::number(entry.sequence);
+}
+
+safety::EntryId entryOf(const QString& key) {
+    const auto cut = key.lastIndexOf(QLatin1Char('#'));
+    return {DeviceId(key.left(cut).toStdString()), key.mid(cut + 1).toULongLong()};
+}
+
+FoodEntry::FoodEntry(FoodDoor& door, Settings& settings, const FoodWords& words, QObject* parent)
+    : QObject(parent), door_(door), settings_(settings), words_(words) {}
+
+void FoodEntry::show(std::shared_ptr<const app::Snapshot> day) {
+    day_ = std::move(day);
+    if (!day_) step_ = Step::Closed;
+    // Taken back, or answered on another device: nothing is asked any more.
+    if (step_ == Step::Act && !open()) step_ = Step::Closed;
+    tell();
+}
+
+const app::FoodPanCard* FoodEntry::card() const {
+    if (!day_) return nullptr;
+    for (const app::FoodPanCard& card : day_->food.pans)
+        if (card.pan == pan_) return &card;
+    return nullptr;
+}
+
+const safety::OpenReading* FoodEntry::open() const {
+    const app::FoodPanCard* card = this->card();
+    if (!card) return nullptr;
+    for (const safety::OpenReading& open : card->standing.open)
+        if (!open.taken) return &open;
+    return nullptr;
+}
+
+// --- what opens the sheet ------------------------------------------------------------------------
+
+void FoodEntry::begin(Mode mode) {
+    mode_ = mode;
+    refusal_.clear();
+    number_.begin(NumberEntry::Kind::Temperature, kColdest, kHottest, settings_.isFahrenheit());
+    go(Step::Keys);
+}
+
+void FoodEntry::measureCheck(const QString& name) {
+    if (!day_) return;
+    for (const safety::PlannedCheck& check : day_->food.checks) {
+        if (toText(check.name) != name) continue;
+        pan_ = {check.dish, 0};
+        // The first pan of the dish that is still there; the whole dish while it has none.
+        for (const app::FoodPanCard& card : day_->food.pans)
+            if (card.pan.dish == check.dish && card.standing.control != Control::Discarded) {
+                pan_ = card.pan;
+                break;
+            }
+        purpose_ = check.purpose;
+        begin(Mode::Measure);
+    }
+}
+
+void FoodEntry::openPan(const QString& key) {
+    pan_ = panOf(key);
+    refusal_.clear();
+    if (card()) go(open() ? Step::Act : Step::Deeds);
+}
+
+void FoodEntry::answer(const QString& key) {
+    pan_ = panOf(key);
+    refusal_.clear();
+    if (open()) go(Step::Act);
+}
+
+void FoodEntry::correct(const QString& key) {
+    entry_ = entryOf(key);
+    if (!day_) return;
+    for (const safety::Entry& entry : day_->food.entries) {
+        const auto* measured = std::get_if<safety::FoodMeasured>(&entry.fact);
+        if (entry.id != entry_ || !measured) continue;
+        pan_ = measured->pan;
+        purpose_ = measured->purpose;
+        thermometer_ = measured->thermometer;
+        begin(Mode::Correct);
+    }
+}
+
+void FoodEntry::testThermometer(const QString& thermometer) {
+    if (!thermometer.isEmpty()) thermometer_ = safety::ThermometerId(thermometer.toStdString());
+    begin(Mode::IcePoint);
+}
+
+// --- on the sheet --------------------------------------------------------------------------------
+
+void FoodEntry::go(Step step) {
+    step_ = step;
+    tell();
+}
+
+void FoodEntry::askPan() {
+    go(Step::Pans);
+}
+void FoodEntry::askPurpose() {
+    go(Step::Purposes);
+}
+void FoodEntry::askThermometer() {
+    go(Step::Thermometers);
+}
+
+void FoodEntry::close() {
+    if (open() && step_ == Step::Act) return;
+    const bool isAside = step_ == Step::Pans || step_ == Step::Purposes ||
+                         step_ == Step::Thermometers || step_ == Step::Reasons;
+    go(isAside ? Step::Keys : Step::Closed);
+}
+
+void FoodEntry::leave() {
+    go(Step::Closed);
+}
+
+void FoodEntry::choose(const QString& key) {
+    switch (step_) {
+        case Step::Pans:
+            pan_ = panOf(key);
+            return go(Step::Keys);
+        case Step::Purposes:
+            if (mode_ == Mode::Leave)
+                rule_ = static_cast<TimeRule>(key.toInt());
+            else
+                purpose_ = static_cast<Purpose>(key.toInt());
+            return go(Step::Keys);
+        case Step::Thermometers:
+            thermometer_ = safety::ThermometerId(key.toStdString());
+            return go(Step::Keys);
+        case Step::Reasons:
+            return take(write(key.toStdString()));
+        case Step::Deeds:
+            return doDeed(key);
+        case Step::Act:
+            if (const auto* reading = open())
+                take(door_.takeAction(reading->entry, static_cast<safety::Action>(key.toInt())));
+            return;
+        default:
+            return;
+    }
+}
+
+void FoodEntry::doDeed(const QString& deed) {
+    if (deed == QLatin1String("measure")) {
+        purpose_ = card()->nextPurpose;
+        return begin(Mode::Measure);
+    }
+    if (deed == QLatin1String("leave")) {
+        rule_ = card()->standing.control == Control::Cold ? TimeRule::Cold : TimeRule::Hot;
+        return begin(Mode::Leave);
+    }
+    if (deed == QLatin1String("cool")) return take(door_.beginCooling(pan_));
+    if (deed == QLatin1String("keep")) return take(door_.keep(pan_));
+    if (deed == QLatin1String("discard")) return take(door_.discard(pan_));
+}
+
+safety::Reading FoodEntry::typed() const {
+    const bool isFahrenheit = number_.unitWord().endsWith(QLatin1Char('F'));
+    return {Temperature::fromCelsius(number_.value()),
+            isFahrenheit ? safety::Scale::Fahrenheit : safety::Scale::Celsius};
+}
+
+Taken FoodEntry::write(const std::string& reason) {
+    switch (mode_) {
+        case Mode::Measure:
+            return door_.measure(pan_, purpose_, typed(), thermometer_);
+        case Mode::Leave:
+            return door_.leaveControl(pan_, rule_, typed(), thermometer_);
+        case Mode::IcePoint:
+            return door_.testThermometer(thermometer_, typed());
+        case Mode::Correct:
+            return door_.correct(entry_, typed(), reason);
+    }
+    return {};
+}
+
+void FoodEntry::save() {
+    if (step_ != Step::Keys || !number_.isReady()) return;
+    if (mode_ == Mode::Correct) return go(Step::Reasons);
+    take(write({}));
+}
+
+void FoodEntry::take(const Taken& taken) {
+    refusal_ = taken ? QString() : Words::refusal(taken.error());
+    if (!taken) return tell();
+    // The scale of the thermometer in hand is the one it will be read on next time.
+    if (step_ == Step::Keys) settings_.setFahrenheit(number_.unitWord().endsWith(QLatin1Char('F')));
+    step_ = Step::Closed;
+    Q_EMIT noted();
+    settle();
+}
+
+/// After an entry: a reading out of limit is not left without its action.
+void FoodEntry::settle() {
+    if (mode_ == Mode::IcePoint) return tell();
+    // What is said of the dish as a whole may be out of limit for any of its pans.
+    if (day_ && !open() && pan_.number == 0)
+        for (const app::FoodPanCard& card : day_->food.pans)
+            if (card.pan.dish == pan_.dish && !card.standing.withoutAction.empty()) pan_ = card.pan;
+    go(open() ? Step::Act : Step::Closed);
+}
+
+// --- what it says --------------------------------------------------------------------------------
+
+void FoodEntry::tell() {
+    choices_.show(rows());
+    if (Asking next = asking(); !(next == ask_)) {
+        ask_ = std::move(next);
+        Q_EMIT asked();
+    }
+}
+
+Asking FoodEntry::asking() const {
+    Asking ask;
+    if (step_ == Step::Closed || !day_) return ask;
+    ask.step = step_ == Step::Keys  ? QStringLiteral("keys")
+               : step_ == Step::Act ? QStringLiteral("act")
+                                    : QStringLiteral("choose");
+    const bool isIce = mode_ == Mode::IcePoint && step_ != Step::Deeds && step_ != Step::Act;
+    ask.title = isIce ? tr("Ice and water, stirred") : words_.pan(pan_, *day_);
+    ask.pan = FoodWords::panNumber(pan_.number);
+    ask.thermometer = FoodWords::thermometer(thermometer_);
+    ask.hasPan = !isIce && mode_ != Mode::Correct;
+    ask.hasPurpose = ask.hasPan;
+    ask.refusal = refusal_;
+    sayLimit(ask);
+    switch (step_) {
+        case Step::Pans:
+            ask.question = tr("Which pan?");
+            break;
+        case Step::Purposes:
+            ask.question =
+                mode_ == Mode::Leave ? tr("Which time control?") : tr("What does it show?");
+            break;
+        case Step::Thermometers:
+            ask.question = tr("Which thermometer?");
+            break;
+        case Step::Reasons:
+            ask.question = tr("Why is it corrected?");
+            break;
+        case Step::Deeds:
+            ask.question = card() ? words_.standing(card()->standing) : QString();
+            break;
+        default:
+            break;
+    }
+    if (const auto* reading = open(); reading && step_ == Step::Act) {
+        ask.mayClose = false;
+        ask.finding = tr("%1 is out of limit.").arg(FoodWords::reading(reading->reading));
+        ask.question = tr("What is done about it?");
+        ask.purpose = FoodWords::purpose(reading->purpose);
+        if (const auto degree =
+                safety::limitOf(reading->purpose, card()->food, card()->standing.isRoast))
+            ask.limit = words_.limit(*degree, day_->food.limits);
+    }
+    return ask;
+}
+
+void FoodEntry::sayLimit(Asking& ask) const {
+    const safety::Limits& limits = day_->food.limits;
+    if (mode_ == Mode::IcePoint) {
+        ask.purpose = tr("Ice point");
+        ask.limit = words_.icePoint();
+        return;
+    }
+    if (mode_ == Mode::Leave) {
+        ask.purpose = FoodWords::rule(rule_);
+        ask.limit = words_.limit(safety::startOf(rule_), limits);
+        return;
+    }
+    ask.purpose = mode_ == Mode::Correct ? tr("Corrects: %1").arg(FoodWords::purpose(purpose_))
+                                         : FoodWords::purpose(purpose_);
+    const app::FoodPanCard* card = this->card();
+    const auto food = card ? card->food : event::Food::Plant;
+    if (purpose_ == Purpose::Cooling && card && card->standing.cooling)
+        ask.limit = words_.limit(card->standing.cooling->next, limits);
+    else if (const auto degree = safety::limitOf(purpose_, food, card && card->standing.isRoast))
+        ask.limit = words_.limit(*degree, limits);
+}
+
+}  // namespace cinder::face

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "food_door.h"
+
+namespace cinder::face {
+
+/// The record of the session behind the face.
+class SessionFoodDoor final : public FoodDoor {
+  public:
+    /// `session` must outlive this.
+    explicit SessionFoodDoor(app::Session& session) : session_(session) {}
+
+    [[nodiscard]] Taken measure(const safety::Pan& pan, safety::Purpose purpose,
+                                safety::Reading reading,
+                                const safety::ThermometerId& thermometer) override;
+    [[nodiscard]] Taken correct(const safety::EntryId& entry, safety::Reading reading,
+                                const std::string& reason) override;
+    [[nodiscard]] Taken takeAction(const safety::EntryId& entry, safety::Action action) override;
+    [[nodiscard]] Taken leaveControl(const safety::Pan& pan, safety::TimeRule rule,
+                                     safety::Reading reading,
+                                     const safety::ThermometerId& thermometer) override;
+    [[nodiscard]] Taken beginCooling(const safety::Pan& pan) override;
+    [[nodiscard]] Taken discard(const safety::Pan& pan) override;
+    [[nodiscard]] Taken keep(const safety::Pan& pan) override;
+    [[nodiscard]] Taken testThermometer(const safety::ThermometerId& thermometer,
+                                        safety::Reading inIceWater) override;
+
+  private:
+    app::Session& session_;
+};
+
+}  // namespace cinder::face

@@ -1,0 +1,211 @@
+/// The food-safety record by touch alone: a check is entered, a reading out of limit does not let
+/// go before somebody says what is done, time control counts down to its discard, and a correction
+/// stands beside what it corrects.
+
+#include <catch2/catch.hpp>
+
+#include <cstdio>
+
+#include "food_entry.h"
+#include "walk.h"
+
+using namespace cinder;
+using namespace cinder::face;
+using namespace cinder::face::scene;
+using std::chrono::hours;
+using std::chrono::minutes;
+
+namespace {
+
+// The crew of demo-data/orchard-harvest-lunch.json has just driven in.
+const Instant kArrived = parseRfc3339("2027-09-18T11:02:00-04:00").value().at;
+const safety::Pan kStew{DishId("stew"), 0};
+
+QString text(const char* words) {
+    return QString::fromUtf8(words);
+}
+
+/// A crew member at the record page, counting touches.
+struct Keeper {
+    explicit Keeper(const Glass& glass) : walk(glass, kArrived) {
+        static_cast<void>(takeComplaints());
+        REQUIRE(walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard"))).empty());
+        walk.touch(scene::find(walk.app.root(), [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Buffet"));
+        }));
+        walk.hearCalls();
+    }
+    ~Keeper() {
+        for (const auto& complaint : takeComplaints())
+            FAIL_CHECK(complaint);
+    }
+    Keeper(const Keeper&) = delete;
+    Keeper& operator=(const Keeper&) = delete;
+
+    void touch(QQuickItem* item) {
+        ++touches;
+        walk.touch(item);
+    }
+    template <class Fact>
+    Fact write(QQuickItem* item) {
+        ++touches;
+        return std::get<Fact>(walk.note<safety::Fact>(item));
+    }
+    /// The first button whose name begins with `words`, scrolled for.
+    QQuickItem* starting(const char* words) {
+        return scene::find(walk.app.root(), [&](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text(words));
+        });
+    }
+    QQuickItem* onSheet(const QString& name) {
+        auto* sheet = walk.find(QAccessible::Dialog, {});
+        REQUIRE(sheet != nullptr);
+        return scene::find(*sheet, named(QAccessible::Button, name));
+    }
+    bool isSheetOpen() { return walk.find(QAccessible::Dialog, {}) != nullptr; }
+    void type(const char* digits) {
+        for (const char* digit = digits; *digit != 0; ++digit)
+            touch(onSheet(QString(QLatin1Char(*digit))));
+    }
+    void goToTheRecord() {
+        ++touches;
+        ++touches;
+        walk.goOn(text("More"), text("Record"));
+    }
+    app::FoodPanCard pan(const safety::Pan& wanted) {
+        for (const auto& card : walk.app.look()->food.pans)
+            if (card.pan == wanted) return card;
+        FAIL("no such pan");
+        return {};
+    }
+
+    Walk walk;
+    int touches = 0;
+};
+
+void enterACheck(const Glass& glass) {
+    Keeper keeper(glass);
+    keeper.goToTheRecord();
+    const int way = keeper.touches;
+    keeper.touches = 0;
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("39");
+    const auto good = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down")));
+    CHECK(good.pan.dish == DishId("slaw"));
+    CHECK(good.purpose == safety::Purpose::ArriveCold);
+    CHECK(good.reading == safety::inFahrenheit(39));
+    CHECK_FALSE(keeper.isSheetOpen());
+    CHECK(keeper.pan({DishId("slaw"), 0}).standing.control == safety::Control::Cold);
+    std::printf("%s: %d touches to the record, then %d for a check in limit (two digits)\n",
+                glass.name, way, keeper.touches);
+}
+
+}  // namespace
+
+TEST_CASE("a check is entered with one hand on a tablet") {
+    enterACheck(kTablet);
+}
+
+TEST_CASE("a check is entered with one hand on a phone") {
+    enterACheck(kPhone);
+}
+
+TEST_CASE("a reading out of limit asks what is done, and does not close before it is said") {
+    Keeper keeper(kPhone);
+    keeper.goToTheRecord();
+    keeper.touches = 0;
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("52");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    REQUIRE(keeper.isSheetOpen());
+    CHECK(isReadable(keeper.walk.app.root(), text("52 °F is out of limit.")));
+    CHECK(keeper.onSheet(text("Close")) == nullptr);
+    // The dimmed board beside the sheet does not let go either.
+    keeper.walk.finger.touchAt({5, 5});
+    CHECK(keeper.isSheetOpen());
+    const auto open = keeper.pan({DishId("slaw"), 0}).standing.open;
+    REQUIRE(open.size() == 1);
+    CHECK(keeper.walk.app.look()->food.withoutAction == 1);
+
+    // FDA Food Code 2022, 3-202.11: what comes too warm is not taken in.
+    auto* discard = keeper.onSheet(text("Hold to discard"));
+    const auto before = keeper.walk.app.journal().size();
+    CHECK(keeper.walk.finger.hold(discard, 900).empty());
+    CHECK(keeper.walk.app.journal().size() == before + 1);
+    CHECK_FALSE(keeper.isSheetOpen());
+    CHECK(keeper.walk.app.look()->food.withoutAction == 0);
+    CHECK(keeper.pan({DishId("slaw"), 0}).standing.control == safety::Control::Discarded);
+}
+
+TEST_CASE("a slip of the finger is taken back from the sheet itself") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("93");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    REQUIRE(keeper.isSheetOpen());
+    auto* slip = scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+        return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Slip"));
+    });
+    static_cast<void>(keeper.walk.note<journal::Undone>(slip));
+    CHECK_FALSE(keeper.isSheetOpen());
+    CHECK(keeper.walk.app.look()->food.withoutAction == 0);
+}
+
+TEST_CASE("food that leaves control counts down and ends in discard") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("39");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    const auto openSlaw = [&] {
+        keeper.touch(scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button &&
+                   item.property("key").toString() == text("slaw#0");
+        }));
+    };
+    openSlaw();
+    keeper.touch(keeper.onSheet(text("Leaves temperature control")));
+    keeper.type("40");
+    const auto left = keeper.write<safety::ControlLeft>(keeper.onSheet(text("Write down")));
+    CHECK(left.rule == safety::TimeRule::Cold);
+    CHECK(isReadable(keeper.walk.app.root(), text("4:00:00")));
+    openSlaw();
+    // FDA Food Code 2022, 3-501.19(B): the clock cannot be started again.
+    CHECK(keeper.onSheet(text("Leaves temperature control")) == nullptr);
+    keeper.touch(keeper.onSheet(text("Close")));
+    keeper.walk.app.pass(hours(4));
+    const auto standing = keeper.pan({DishId("slaw"), 0}).standing;
+    REQUIRE(standing.lost);
+    CHECK(standing.lost->why == safety::Lost::Why::TimeOver);
+    CHECK_FALSE(standing.mayServe);
+}
+
+TEST_CASE("a correction is a new entry and the old one stays to be seen") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("40");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    keeper.touch(keeper.walk.find(QAccessible::RadioButton, text("Entries")));
+    keeper.touch(keeper.starting("Correct Apple and fennel slaw"));
+    keeper.type("38");
+    keeper.touch(keeper.onSheet(text("Write down")));
+    const auto corrected = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Typed wrong")));
+    REQUIRE(corrected.corrects);
+    CHECK(corrected.reason == "Typed wrong");
+    CHECK(keeper.walk.app.look()->food.entries.size() == 2);
+    CHECK(isReadable(keeper.walk.app.root(), text("corrects an earlier entry: Typed wrong")));
+}
+
+TEST_CASE("a thermometer that fails its ice point speaks for nothing") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Test a thermometer"));
+    keeper.type("36");
+    static_cast<void>(keeper.write<safety::ThermometerTested>(keeper.onSheet(text("Write down"))));
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("39");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    CHECK_FALSE(keeper.pan({DishId("slaw"), 0}).standing.mayServe);
+}
