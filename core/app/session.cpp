@@ -16,22 +16,6 @@ namespace {
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
-/// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
-/// is the best for a crew that came in time: the projection then starts at the arrival and says how
-/// late the bell will be, and the promise page what would help.
-Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
-    auto problem = plan::build(event);
-    if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
-    auto found = plan::makePlan(*problem);
-    if (!found && problem->arrival) {
-        auto inTime = *problem;
-        inTime.arrival.reset();
-        if (auto open = plan::makePlan(inTime)) found = std::move(open);
-    }
-    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
-    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
-}
-
 /// What an event is called and when it serves, without its plan.
 live::Day heading(std::vector<journal::Operation> operations, live::ReadDocuments& documents) {
     std::erase_if(operations, [](const journal::Operation& op) {
@@ -59,6 +43,22 @@ std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant 
 }
 
 }  // namespace
+
+/// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
+/// is the best for a crew that came in time: the projection then starts at the arrival and says how
+/// late the bell will be, and the promise page what would help.
+Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
+    auto problem = plan::build(event);
+    if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
+    auto found = plan::makePlan(*problem);
+    if (!found && problem->arrival) {
+        auto inTime = *problem;
+        inTime.arrival.reset();
+        if (auto open = plan::makePlan(inTime)) found = std::move(open);
+    }
+    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
+    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
+}
 
 Session::Session(journal::Store& store, const Clock& clock)
     : state_(std::make_unique<State>(store, clock)) {}
@@ -236,7 +236,12 @@ Taken Session::undo() {
     if (auto no = state_->objection()) return fail(std::move(*no));
     const auto last = state_->reversible();
     if (!last) return refuse(Why::NotNow, "nothing can be taken back any more");
-    return state_->record(journal::Undone{last->operation});
+    std::vector<journal::Body> undoing;
+    undoing.reserve(2);
+    // Guests and the plan that was made for them were said in one breath.
+    if (last->plan) undoing.emplace_back(journal::Undone{*last->plan});
+    undoing.emplace_back(journal::Undone{last->operation});
+    return state_->recordAll(*state_->event, std::move(undoing));
 }
 
 // --- plans ---------------------------------------------------------------------------------------
@@ -286,6 +291,7 @@ std::shared_ptr<const Snapshot> Session::look() {
     Snapshot snapshot = makeSnapshot(s.open->day, outlook, now);
     snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
     snapshot.food = makeFoodCards(s.open->day, outlook, now);
+    if (const auto reckoned = s.reckon()) snapshot.line = standCards(*reckoned, s.open->day.packed);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "app/list_cards.h"
 #include "app/snapshot.h"
 #include "base/clock.h"
 #include "base/result.h"
@@ -153,6 +154,27 @@ class Session {
     /// Refused while a reading out of limit has no action or a lost pan is not discarded.
     [[nodiscard]] Result<void, Refusal> signRecord(const std::string& name,
                                                    const std::string& certificate);
+
+    // --- quantities, line and van (session_lists.cpp) ---
+    /// Everything the event comes to; null while none is open. The same pointer until something is
+    /// recorded, and reckoned anew only when something that goes into it has changed.
+    [[nodiscard]] std::shared_ptr<const Lists> lists();
+    /// The same for other guests; nothing is recorded.
+    [[nodiscard]] Result<std::shared_ptr<const Lists>, Refusal> listsFor(std::int32_t adults,
+                                                                         std::int32_t children);
+    /// An own value for one figure, in its unit, whole where it counts things; or the app's own
+    /// again. `Refusal::faults` names "/value" when it is not one the figure may have.
+    [[nodiscard]] Result<void, Refusal> setFigure(const std::string& figure, double value,
+                                                  const std::optional<std::string>& note = {});
+    [[nodiscard]] Result<void, Refusal> clearFigure(const std::string& figure);
+    /// Other guests than were described. Before the first touch of the day the batches on the grate
+    /// are planned for them too; afterwards the plan stays, and only what is reckoned follows.
+    [[nodiscard]] Result<void, Refusal> setGuests(std::int32_t adults, std::int32_t children);
+    /// The dishes from the plates on; each must be on the menu.
+    [[nodiscard]] Result<void, Refusal> orderLine(const std::vector<DishId>& dishes);
+    /// So many of a row (PackCard::key or StandCard::key) are there now.
+    [[nodiscard]] Result<void, Refusal> pack(const std::string& row, journal::Packed::Where where,
+                                             std::int32_t count);
 
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.

@@ -56,6 +56,12 @@ struct OfferMaker {
     Offer operator()(const journal::PlanPublished&) const { return {}; }
     Offer operator()(const journal::RehearsalSet&) const { return {}; }
     Offer operator()(const safety::Fact&) const { return about(What::Record); }
+    Offer operator()(const journal::FigureSet&) const { return about(What::Figure); }
+    Offer operator()(const journal::GuestsSet&) const { return about(What::Guests); }
+    Offer operator()(const journal::LineOrdered&) const { return about(What::LineOrder); }
+    Offer operator()(const journal::Packed& o) const {
+        return about(o.where == journal::Packed::Where::Line ? What::Placed : What::Packed);
+    }
     Offer operator()(const journal::Unknown&) const { return {}; }
 };
 
@@ -99,6 +105,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
 void Session::State::refold() {
     open = std::make_unique<OpenDay>(live::fold(operations, documents), open.get());
     seen.reset();
+    listed.reset();
 }
 
 Result<void, Refusal> Session::State::record(journal::Body body) {
@@ -186,7 +193,13 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
     const Duration left = last->stamp.wall + kUndoOffered - clock.wall();
     if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;
     offer->until = now() + left * speed();
-    return Reversible{last->id, std::move(*offer)};
+    std::optional<journal::OperationId> plan;
+    if (std::holds_alternative<journal::GuestsSet>(last->body))
+        for (const journal::Operation& op : operations)
+            if (op.id.device == last->id.device && op.id.sequence + 1 == last->id.sequence &&
+                std::holds_alternative<journal::PlanPublished>(op.body))
+                plan = op.id;
+    return Reversible{last->id, std::move(*offer), std::move(plan)};
 }
 
 }  // namespace cinder::app

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "app/make_list_cards.h"
 #include "app/session.h"
 #include "app/steady_clock.h"
 #include "journal/hybrid_clock.h"
@@ -44,6 +45,8 @@ struct Session::State {
     std::unique_ptr<OpenDay> open;
     bool isDiskFull = false;
     std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds
+    std::shared_ptr<const Lists> listed;   ///< handed out again until something is recorded
+    std::shared_ptr<const Reckoned> reckoned;  ///< the last reckoning, while nothing in it changed
 
     /// The event's time: real, or the rehearsal's.
     [[nodiscard]] Instant now() const;
@@ -56,6 +59,9 @@ struct Session::State {
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
     void refold();
+
+    /// What the open event comes to; null while none is open.
+    [[nodiscard]] std::shared_ptr<const Reckoned> reckon();
 
     /// Why nothing may be recorded, if so.
     [[nodiscard]] std::optional<Refusal> objection() const;
@@ -70,9 +76,13 @@ struct Session::State {
     struct Reversible {
         journal::OperationId operation;
         UndoOffer offer;
+        std::optional<journal::OperationId> plan;  ///< made for it, and taken back with it
     };
     [[nodiscard]] std::optional<Reversible> reversible() const;
 };
+
+/// Plans an event from its document alone (session.cpp).
+[[nodiscard]] Result<live::RunSheet, Refusal> planFor(const event::Event& event);
 
 [[nodiscard]] Refusal refusalFor(const journal::StoreError& error);
 

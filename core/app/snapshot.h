@@ -10,6 +10,7 @@
 
 #include "app/fire_cards.h"
 #include "app/food_cards.h"
+#include "app/list_cards.h"
 #include "base/local_text.h"
 #include "base/units.h"
 #include "live/alarm.h"
@@ -84,6 +85,11 @@ struct UndoOffer {
         Move,       ///< the same
         Coal,
         Record,  ///< an entry of the food-safety record
+        Figure,  ///< an own value, or the app's own again
+        Guests,
+        LineOrder,
+        Packed,  ///< counted into the van, or home
+        Placed,  ///< on the line
     };
     What what = What::Start;
     std::optional<TaskId> task;
@@ -136,6 +142,7 @@ struct Snapshot {
     std::vector<PersonCard> people;
     FireCards fire;                   ///< grates, batches, pieces, coals, pans
     FoodCards food;                   ///< pans, checks, clocks, what was asked before the fire
+    std::vector<StandCard> line;      ///< vessels in serving order
     std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
     std::optional<UndoOffer> undo;
     std::vector<Notice> notices;

@@ -60,6 +60,13 @@ inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
 /// Nothing when the kind is none of these or the body does not read.
 [[nodiscard]] std::optional<Body> readPieceFact(std::string_view kind, std::string_view text);
 
+// journal/codec_lists.cpp; the same for quantities, line and van.
+[[nodiscard]] BodyText writeListFact(const FigureSet& o);
+[[nodiscard]] BodyText writeListFact(const GuestsSet& o);
+[[nodiscard]] BodyText writeListFact(const LineOrdered& o);
+[[nodiscard]] BodyText writeListFact(const Packed& o);
+[[nodiscard]] std::optional<Body> readListFact(std::string_view kind, std::string_view text);
+
 // journal/codec_safety.cpp; the same two for the food-safety record.
 [[nodiscard]] BodyText writeSafetyFact(const safety::Fact& fact);
 [[nodiscard]] std::optional<Body> readSafetyFact(std::string_view kind, std::string_view text);

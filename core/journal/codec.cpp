@@ -50,6 +50,10 @@ struct Writer {
                     {{"device", o.operation.device.text()}, {"sequence", o.operation.sequence}});
     }
     BodyText operator()(const safety::Fact& o) const { return writeSafetyFact(o); }
+    BodyText operator()(const FigureSet& o) const { return writeListFact(o); }
+    BodyText operator()(const GuestsSet& o) const { return writeListFact(o); }
+    BodyText operator()(const LineOrdered& o) const { return writeListFact(o); }
+    BodyText operator()(const Packed& o) const { return writeListFact(o); }
     BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
     template <class PieceFact>
     BodyText operator()(const PieceFact& o) const {
@@ -131,6 +135,7 @@ Body readBody(std::string_view kind, std::int32_t version, std::string_view text
         }
     }
     if (auto fact = readSafetyFact(kind, text)) return std::move(*fact);
+    if (auto fact = readListFact(kind, text)) return std::move(*fact);
     return readPieceFact(kind, text).value_or(kept);
 }
 

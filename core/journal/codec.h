@@ -40,6 +40,11 @@
 ///     local-rules   {"authority": text, "at": ms, "limits": [{"field": text, and either
 ///                    "milliCelsius": n, "scale": "C"|"F" or "ms": n}]}
 ///     signed        {"name": text, "certificate": text, "at": ms}
+///     figure        {"figure": key, "at": ms} and, unless the app's own value stands again,
+///                   "value": number; "note": text when there is one
+///     guests        {"adults": n, "children": n, "at": ms}
+///     line-order    {"dishes": [id], "at": ms}
+///     packed        {"row": key, "count": n, "where": "out"|"home"|"line", "at": ms}
 ///
 /// where entry is {"device": id, "sequence": n}, and the words for purpose, action, rule and item
 /// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this

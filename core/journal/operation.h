@@ -16,6 +16,7 @@
 #include "base/clock.h"
 #include "base/id.h"
 #include "base/time.h"
+#include "journal/list_facts.h"
 #include "journal/piece_facts.h"
 #include "safety/facts.h"
 
@@ -124,10 +125,11 @@ struct Unknown {
     friend bool operator==(const Unknown&, const Unknown&) = default;
 };
 
-using Body = std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped,
-                          LineTicked, Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead,
-                          RehearsalSet, Undone, PiecesLaid, HandHeld, GrateRead, PieceRead,
-                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, safety::Fact, Unknown>;
+using Body =
+    std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped, LineTicked,
+                 Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead, RehearsalSet, Undone,
+                 PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
+                 CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, Unknown>;
 
 struct Operation {
     EventId event;

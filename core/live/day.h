@@ -33,8 +33,19 @@ struct TaskFacts {
     friend bool operator==(const TaskFacts&, const TaskFacts&) = default;
 };
 
+/// What was counted of one row of a list.
+struct PackFacts {
+    std::int32_t out = 0;
+    std::int32_t home = 0;
+    std::int32_t line = 0;
+    friend bool operator==(const PackFacts&, const PackFacts&) = default;
+};
+
 struct Day {
+    /// As described, with the guests, own values and line order that were said since.
     std::optional<event::Event> event;
+    /// As they were described, before anybody said other numbers.
+    event::Guests describedGuests;
     std::optional<RunSheet> sheet;
     /// The serve time as it now stands, after any move by the client.
     std::optional<Instant> serve;
@@ -43,6 +54,8 @@ struct Day {
     std::map<ResourceId, GrateFacts> grates;
     std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
     std::optional<RehearsalClock::Anchor> rehearsal;
+    /// Row of a list -> how many of it are in the van, came home, stand on the line.
+    std::map<std::string, PackFacts> packed;
     /// The food-safety record, in clock order. What was undone stays in it: within a minute as a
     /// slip that is shown and does not count, later as if nobody had undone it.
     std::vector<safety::Entry> record;

@@ -5,7 +5,9 @@
 #include "journal/codec.h"
 #include "live/day.h"
 #include "live/on_grate.h"
+#include "live/revise_event.h"
 #include "live/take_record.h"
+#include "quantity/line.h"
 
 namespace cinder::live {
 
@@ -164,6 +166,32 @@ class Folder {
     }
     void operator()(const journal::RehearsalSet& o) { day_.rehearsal = o.anchor; }
     void operator()(const journal::EventDescribed& o) { describe(o.document); }
+    void operator()(const journal::FigureSet& o) {
+        if (!day_.event || !revise(*day_.event, o)) setAside();
+    }
+    void operator()(const journal::GuestsSet& o) {
+        if (!day_.event || !revise(*day_.event, o, day_.describedGuests)) setAside();
+    }
+    void operator()(const journal::LineOrdered& o) {
+        if (!day_.event) return setAside();
+        const auto before = quantity::servingOrder(*day_.event);
+        revise(*day_.event, o);
+        forgetMoved(before, quantity::servingOrder(*day_.event));
+    }
+    void operator()(const journal::Packed& o) {
+        PackFacts& facts = day_.packed[o.row];
+        switch (o.where) {
+            case journal::Packed::Where::Out:
+                facts.out = o.count;
+                break;
+            case journal::Packed::Where::Home:
+                facts.home = o.count;
+                break;
+            case journal::Packed::Where::Line:
+                facts.line = o.count;
+                break;
+        }
+    }
     void operator()(const journal::PlanPublished&) {}
     void operator()(const journal::Undone&) {}
     void operator()(const safety::Fact&) {}  // takeRecord
@@ -199,6 +227,17 @@ class Folder {
         return batch ? &batch->pieces[number] : nullptr;
     }
 
+    /// What stands elsewhere than it now should has to be put there again.
+    void forgetMoved(const std::vector<std::size_t>& before,
+                     const std::vector<std::size_t>& after) {
+        for (std::size_t i = 0; i < after.size(); ++i) {
+            if (before[i] == after[i]) continue;
+            const std::string rows = "line/" + day_.event->menu[after[i]].id.text() + "/";
+            for (auto& [row, facts] : day_.packed)
+                if (row.starts_with(rows)) facts.line = 0;
+        }
+    }
+
     /// Describing the event again leaves a serve time that the client moved since where it is,
     /// unless the description itself now says another one.
     void describe(const std::string& document) {
@@ -206,6 +245,7 @@ class Folder {
         if (!event) return setAside();
         if (!day_.event || day_.event->serve.at != event->serve.at) day_.serve = event->serve.at;
         day_.event = *event;
+        day_.describedGuests = event->guests;
     }
 
     Day& day_;

@@ -249,6 +249,16 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Coal was added");
         case What::Record:
             return tr("Written in the record");
+        case What::Figure:
+            return tr("Figure changed");
+        case What::Guests:
+            return tr("Guests changed");
+        case What::LineOrder:
+            return tr("Line rearranged");
+        case What::Packed:
+            return tr("Counted in the van");
+        case What::Placed:
+            return tr("Placed on the line");
     }
     return {};
 }

@@ -75,6 +75,14 @@ inline std::vector<Body> everyKind() {
              {{"hotHold", safety::inCelsius(60)}, {"timeControl", Duration{7'200'000}}}},
             at(31)}},
         safety::Fact{safety::RecordSigned{"Nora", "CFPM 12", at(32)}},
+        FigureSet{"dish/slaw/portions", 82.5, "as last year", at(33)},
+        FigureSet{"dish/slaw/portions", {}, {}, at(34)},
+        GuestsSet{88, 8, at(35)},
+        LineOrdered{{DishId{"slaw"}, DishId{"bread"}}, at(36)},
+        LineOrdered{{}, at(36)},
+        Packed{"pack/chafer", 3, Packed::Where::Out, at(37)},
+        Packed{"pack/chafer", 2, Packed::Where::Home, at(38)},
+        Packed{"line/slaw/1", 1, Packed::Where::Line, at(39)},
         Unknown{"of-a-later-year", "{\"anything\": [1, 2]}"}};
 }
 

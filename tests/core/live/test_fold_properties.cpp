@@ -30,7 +30,7 @@ Body anyBody(const std::vector<Operation>& before) {
         return some;
     };
     const ResourceId grate{"grate"};
-    switch (below(17)) {
+    switch (below(21)) {
         case 0:
             return TaskStarted{task, at};
         case 1:
@@ -62,6 +62,15 @@ Body anyBody(const std::vector<Operation>& before) {
         case 14:
             return below(2) == 0 ? Body{GrateRead{grate, below(400'000), at}}
                                  : Body{CoalAdded{grate, below(9000), at}};
+        case 15:
+            return Packed{"pack/chafer", below(4), static_cast<Packed::Where>(below(2)), at};
+        case 16:
+            return GuestsSet{below(90), below(9), at};
+        case 17:
+            return below(3) == 0 ? FigureSet{"supply/ice", {}, {}, at}
+                                 : FigureSet{"supply/ice", 1000.0 * below(9), {}, at};
+        case 18:
+            return LineOrdered{{DishId{"bread"}, DishId{"slaw"}}, at};
         default:
             return Undone{before[static_cast<std::size_t>(below(int(before.size())))].id};
     }
