@@ -14,6 +14,7 @@
 #include "album.h"
 #include "app/session.h"
 #include "awake/screen_inhibitor.h"
+#include "battery/power_supply.h"
 #include "event/json.h"
 #include "face.h"
 #include "haptics/led_vibrator.h"
@@ -107,7 +108,8 @@ int runApplication(const Launch& launch) {
     AlarmPlayer sound;
     LedVibrator haptics;
     ScreenInhibitor wake;
-    face::Face face(session, clock, {sound, haptics, wake},
+    PowerSupply battery;
+    face::Face face(session, clock, {sound, haptics, wake, &battery},
                     {demos(), folder + QStringLiteral("/settings.ini")});
     if (!face.show()) return 1;
     if (session.look() && !launch.board.isEmpty()) face.go(launch.board);

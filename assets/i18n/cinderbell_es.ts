@@ -283,6 +283,10 @@
         <source>Record</source>
         <translation>Registro</translation>
     </message>
+    <message>
+        <source>Lock</source>
+        <translation>Bloquear</translation>
+    </message>
 </context>
 <context>
     <name>MoveBellSheet</name>
@@ -510,6 +514,21 @@
     </message>
 </context>
 <context>
+    <name>PocketLock</name>
+    <message>
+        <source>Locked</source>
+        <translation>Bloqueado</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Sigue</translation>
+    </message>
+    <message>
+        <source>Slide to unlock</source>
+        <translation>Deslice para desbloquear</translation>
+    </message>
+</context>
+<context>
     <name>PromisePage</name>
     <message>
         <source>Promise</source>
@@ -710,6 +729,18 @@
         <source>Pattern book</source>
         <translation>Muestrario</translation>
     </message>
+    <message>
+        <source>Untouched for two minutes</source>
+        <translation>Dos minutos sin tocar</translation>
+    </message>
+    <message>
+        <source>Dim</source>
+        <translation>Atenuar</translation>
+    </message>
+    <message>
+        <source>Stay bright</source>
+        <translation>Seguir con luz</translation>
+    </message>
 </context>
 <context>
     <name>SpeedSheet</name>
@@ -839,6 +870,10 @@
     <message>
         <source>15 min earlier: %1</source>
         <translation>15 min antes: %1</translation>
+    </message>
+    <message>
+        <source>Battery %1 %</source>
+        <translation>Batería %1 %</translation>
     </message>
 </context>
 <context>

@@ -34,6 +34,7 @@ Item {
 
         Figure { text: root.day.line.serveClock; size: Type.lead }
         Figure { text: root.day.line.fromBell; size: Type.body; color: Theme.ash }
+        Label { visible: root.day.battery !== ""; text: root.day.battery; size: Type.least; isStrong: true; color: Theme.ember; wrapMode: Text.NoWrap }
     }
     Rectangle {
         anchors.bottom: parent.bottom

@@ -61,6 +61,16 @@ void Day::tellMute(bool isMute) {
     if (seen_) notices_.show(noticeRows());
 }
 
+void Day::tellBattery(std::optional<int> percentLeft) {
+    // Low enough to look for a charger, early enough to find one.
+    constexpr int kLow = 20;
+    const QString words =
+        percentLeft && *percentLeft <= kLow ? tr("Battery %1 %").arg(*percentLeft) : QString();
+    if (words == battery_) return;
+    battery_ = words;
+    Q_EMIT batteryChanged();
+}
+
 void Day::showLists() {
     const auto& day = *seen_;
     grate_.show(maker_.onGrate(day));

@@ -71,6 +71,8 @@ class Day : public QObject {
     Q_PROPERTY(bool isFlashOn READ isFlashOn NOTIFY flashed)
     /// Why the last touch was not taken; empty again after the next that was.
     Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
+    /// "Battery 14 %"; empty unless it drains and is low.
+    Q_PROPERTY(QString battery READ battery NOTIFY batteryChanged)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY personChanged)
     Q_PROPERTY(cinder::face::Wick* wick READ wick CONSTANT)
     Q_PROPERTY(cinder::face::RunSheet* runSheet READ runSheet CONSTANT)
@@ -97,6 +99,7 @@ class Day : public QObject {
     void retell();
     /// Said once as a quiet notice.
     void tellMute(bool isMute);
+    void tellBattery(std::optional<int> percentLeft);
 
     [[nodiscard]] const std::shared_ptr<const app::Snapshot>& snapshot() const { return seen_; }
     [[nodiscard]] bool isOpen() const { return seen_ != nullptr; }
@@ -105,6 +108,7 @@ class Day : public QObject {
     [[nodiscard]] QString wallClock() const { return wallClock_; }
     [[nodiscard]] QString undoLeft() const { return undoLeft_; }
     [[nodiscard]] bool isFlashOn() const { return isFlashOn_; }
+    [[nodiscard]] QString battery() const { return battery_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
     [[nodiscard]] QString person() const { return person_; }
     void setPerson(const QString& person);
@@ -147,6 +151,7 @@ class Day : public QObject {
     void secondPassed();
     void flashed();
     void refusalChanged();
+    void batteryChanged();
     void personChanged();
 
   private:
@@ -166,6 +171,7 @@ class Day : public QObject {
     QString bellSeconds_, wallClock_, undoLeft_, refusal_, person_;
     bool isFlashOn_ = false;
     bool isMute_ = false;
+    QString battery_;
     Wick wick_;
     RunSheet runSheet_;
     ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_, ahead_;

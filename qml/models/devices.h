@@ -4,6 +4,8 @@
 /// them; tests use fakes. Whether an alarm rings is decided in the core: a device only makes it
 /// heard, felt and seen.
 
+#include <optional>
+
 #include "live/alarm.h"
 
 namespace cinder::face {
@@ -44,6 +46,18 @@ class Wake {
     virtual ~Wake() = default;
 
     virtual void hold(bool on) = 0;
+};
+
+/// Knows how long the device will last.
+class Battery {
+  public:
+    Battery() = default;
+    Battery(const Battery&) = delete;
+    Battery& operator=(const Battery&) = delete;
+    virtual ~Battery() = default;
+
+    /// Hundredths left while it drains; nothing while it charges, or where there is none.
+    [[nodiscard]] virtual std::optional<int> percentLeft() = 0;
 };
 
 }  // namespace cinder::face

@@ -84,6 +84,7 @@ Duration Face::Parts::untilNextBeat() const {
 void Face::Parts::beat() {
     day.beat();
     day.tellMute(!devices.sound.isAudible());
+    if (devices.battery != nullptr) day.tellBattery(devices.battery->percentLeft());
     ringer.attend(day.snapshot().get());
     pulse.start(untilNextBeat());
 }
@@ -178,7 +179,9 @@ QImage Face::draw(const View& view) {
     const bool isSheet =
         view.place == QLatin1String("bell") || view.place == QLatin1String("speed");
     const QString page = parts_->openRecord(view.place);
-    go(isSheet ? QStringLiteral("lead") : page);
+    const bool isLocked = view.place == QLatin1String("lock");
+    go(isSheet || isLocked ? QStringLiteral("lead") : page);
+    frameOf(*shown)->setProperty("isLocked", isLocked);
     frameOf(*shown)->setProperty("sheet", isSheet ? view.place : QString());
     // Twice: what is laid out by the first round may lay out something else.
     QCoreApplication::processEvents();

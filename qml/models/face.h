@@ -30,6 +30,8 @@ struct Devices {
     AlarmSound& sound;
     Haptics& haptics;
     Wake& wake;
+    /// Null where nobody can tell.
+    Battery* battery = nullptr;
 };
 
 /// What the platform knows about where things lie.

@@ -32,6 +32,7 @@ Settings::Settings(QString file, QObject* parent) : QObject(parent), file_(std::
     isTwelveHour_ = kept.value(QStringLiteral("twelveHour"), isTwelveHour_).toBool();
     isLeftHanded_ = kept.value(QStringLiteral("leftHanded"), isLeftHanded_).toBool();
     isCalm_ = kept.value(QStringLiteral("calm"), isCalm_).toBool();
+    dims_ = kept.value(QStringLiteral("dims"), dims_).toBool();
     textScale_ = std::clamp(kept.value(QStringLiteral("textScale"), 1.0).toDouble(), 0.8, 1.5);
 }
 

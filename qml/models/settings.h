@@ -22,6 +22,8 @@ class Settings : public QObject {
     /// The rail and the hurried buttons lie at the left.
     Q_PROPERTY(bool isLeftHanded READ isLeftHanded WRITE setLeftHanded NOTIFY changed)
     Q_PROPERTY(bool isCalm READ isCalm WRITE setCalm NOTIFY changed)
+    /// Darkens when nobody has touched it for a while.
+    Q_PROPERTY(bool dims READ dims WRITE setDims NOTIFY changed)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
 
   public:
@@ -35,6 +37,7 @@ class Settings : public QObject {
     [[nodiscard]] bool isTwelveHour() const { return isTwelveHour_; }
     [[nodiscard]] bool isLeftHanded() const { return isLeftHanded_; }
     [[nodiscard]] bool isCalm() const { return isCalm_; }
+    [[nodiscard]] bool dims() const { return dims_; }
     [[nodiscard]] double textScale() const { return textScale_; }
 
     void setLanguage(const QString& language);
@@ -43,6 +46,7 @@ class Settings : public QObject {
     void setTwelveHour(bool on) { keep(isTwelveHour_, on, "twelveHour"); }
     void setLeftHanded(bool on) { keep(isLeftHanded_, on, "leftHanded"); }
     void setCalm(bool on) { keep(isCalm_, on, "calm"); }
+    void setDims(bool on) { keep(dims_, on, "dims"); }
     void setTextScale(double scale) { keep(textScale_, scale, "textScale"); }
 
     /// The hour on the event's wall, for the theme that follows the clock.
@@ -69,6 +73,7 @@ class Settings : public QObject {
     bool isTwelveHour_ = false;
     bool isLeftHanded_ = false;
     bool isCalm_ = false;
+    bool dims_ = true;
     double textScale_ = 1;
     int hour_ = 12;
 };

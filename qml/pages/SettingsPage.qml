@@ -82,6 +82,14 @@ Flickable {
             chosen: root.settings.isCalm ? "none" : "some"
             onChoose: key => root.settings.isCalm = key === "none"
         }
+        Choice {
+            width: all.share
+            name: qsTr("Untouched for two minutes")
+            keys: ["dim", "stay"]
+            words: [qsTr("Dim"), qsTr("Stay bright")]
+            chosen: root.settings.dims ? "dim" : "stay"
+            onChoose: key => root.settings.dims = key === "dim"
+        }
         Column {
             visible: root.day.isOpen
             width: all.width

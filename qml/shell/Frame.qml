@@ -20,6 +20,8 @@ Item {
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
+    property bool isLocked: false
+    property alias idleAfter: shade.after
     readonly property bool isNarrow: root.width < root.height
     /// A call fills the board where it is answered, and any board in the hands of who answers it.
     readonly property bool isCalled: root.day.line.callBoard !== ""
@@ -27,6 +29,8 @@ Item {
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     readonly property bool hasRail: root.place !== "start" && root.place !== "holder"
 
+    // Sees every touch and takes none.
+    PointHandler { onActiveChanged: shade.touched() }
     Connections {
         target: root.events
         function onOpened() { root.place = "holder" }
@@ -72,7 +76,7 @@ Item {
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
+            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => root.place = place } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0
@@ -146,5 +150,13 @@ Item {
     }
     MoveBellSheet { z: 2; anchors.fill: parent; visible: root.sheet === "bell"; day: root.day; onClosed: root.sheet = "" }
     FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board }
+    PocketLock { z: 3; anchors.fill: parent; visible: root.isLocked && root.hasRail; day: root.day; isNarrow: root.isNarrow; onOpened: root.isLocked = false }
+    IdleShade {
+        id: shade
+        z: 4
+        anchors.fill: parent
+        isWanted: root.hasRail && root.settings.dims
+        isCalling: root.day.line.callBoard !== ""
+    }
     SpeedSheet { z: 2; anchors.fill: parent; visible: root.sheet === "speed"; day: root.day; onClosed: root.sheet = "" }
 }

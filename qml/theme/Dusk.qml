@@ -16,4 +16,5 @@ Hues {
     waterInk: "#0C1A1E"
     waterWash: "#1B2E33"
     scrim: "#CC0E0C0B"
+    shade: "#99000000"
 }

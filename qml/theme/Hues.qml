@@ -21,4 +21,6 @@ QtObject {
     required property color waterInk
     required property color waterWash
     required property color scrim
+    /// Over everything when nobody touches the device.
+    required property color shade
 }

@@ -27,6 +27,8 @@ QtObject {
     readonly property string more: "M3 3 L10.6 3 L10.6 10.6 L3 10.6 Z M13.4 3 L21 3 L21 10.6 L13.4 10.6 Z M3 13.4 L10.6 13.4 L10.6 21 L3 21 Z M13.4 13.4 L21 13.4 L21 21 L13.4 21 Z"
     /// Two sliders.
     readonly property string settings: "M2 6 L13 6 L13 3.6 L17 3.6 L17 6 L22 6 L22 8.6 L17 8.6 L17 11 L13 11 L13 8.6 L2 8.6 Z M2 15.4 L7 15.4 L7 13 L11 13 L11 15.4 L22 15.4 L22 18 L11 18 L11 20.4 L7 20.4 L7 18 L2 18 Z"
+    /// A hasp over a block.
+    readonly property string lock: "M4 10.4 L6.4 10.4 L6.4 7.4 C6.4 4.2 8.8 1.8 12 1.8 C15.2 1.8 17.6 4.2 17.6 7.4 L17.6 10.4 L20 10.4 L20 21.8 L4 21.8 Z M9.4 10.4 L14.6 10.4 L14.6 7.4 C14.6 5.8 13.5 4.8 12 4.8 C10.5 4.8 9.4 5.8 9.4 7.4 Z M10.6 14 L10.6 18.4 L13.4 18.4 L13.4 14 Z"
     readonly property string tick: "M3 12.6 L6.2 9.6 L10 13.6 L18.6 4.4 L21.6 7.2 L10.2 19.4 Z"
     readonly property string cross: "M5.8 3.4 L12 9.6 L18.2 3.4 L20.6 5.8 L14.4 12 L20.6 18.2 L18.2 20.6 L12 14.4 L5.8 20.6 L3.4 18.2 L9.6 12 L3.4 5.8 Z"
     readonly property string plus: "M10.2 3.4 L13.8 3.4 L13.8 10.2 L20.6 10.2 L20.6 13.8 L13.8 13.8 L13.8 20.6 L10.2 20.6 L10.2 13.8 L3.4 13.8 L3.4 10.2 L10.2 10.2 Z"

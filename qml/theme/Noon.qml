@@ -16,4 +16,5 @@ Hues {
     waterInk: "#F2FBFC"
     waterWash: "#DCEBEC"
     scrim: "#B3221D1A"
+    shade: "#99000000"
 }

@@ -23,5 +23,6 @@ QtObject {
     readonly property color waterInk: hues.waterInk
     readonly property color waterWash: hues.waterWash
     readonly property color scrim: hues.scrim
+    readonly property color shade: hues.shade
     readonly property color none: "transparent"
 }

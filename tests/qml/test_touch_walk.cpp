@@ -6,6 +6,7 @@
 #include <QColor>
 #include <QCoreApplication>
 #include <QQuickWindow>
+#include <QTest>
 
 #include "day.h"
 #include "settings.h"
@@ -333,4 +334,48 @@ TEST_CASE("a day is run by touch alone on a tablet") {
 
 TEST_CASE("a day is run by touch alone on a phone") {
     runTheDayByTouch(kPhone);
+}
+
+TEST_CASE("a locked device answers to the slide alone") {
+    const auto* glass = GENERATE(&kTablet, &kPhone);
+    Walk walk(*glass, kBefore);
+    openTheDemo(walk);
+    chooseWhoAndWhere(walk);
+    walk.go(text("More"));
+    walk.touch(walk.button(text("Lock")));
+    const auto before = walk.app.journal().size();
+    auto* slide = walk.button(text("Slide to unlock"));
+    REQUIRE(slide != nullptr);
+    walk.touchWhatIsCovered();
+    const QRectF groove = slide->mapRectToScene(slide->boundingRect());
+    const QPointF knob(groove.left() + groove.height() / 2, groove.center().y());
+    walk.finger.drag(knob, {groove.width() / 2, 0});
+    settle(walk.app.window());
+    CHECK(slide->isVisible());
+    walk.finger.drag(knob, {groove.width() - groove.height(), 0});
+    settle(walk.app.window());
+    CHECK(walk.button(text("Slide to unlock")) == nullptr);
+    CHECK(walk.isAt(text("More")));
+    CHECK(walk.app.journal().size() == before);
+}
+
+TEST_CASE("an idle device darkens, and the touch that wakes it does nothing else") {
+    Walk walk(kPhone, kBefore);
+    openTheDemo(walk);
+    chooseWhoAndWhere(walk);
+    auto* frame = walk.app.root().childItems().value(0);
+    REQUIRE(frame != nullptr);
+    frame->setProperty("idleAfter", 60);
+    QTest::qWait(150);
+    const QPointF way = [&] {
+        auto* more = walk.find(QAccessible::PageTab, text("More"));
+        if (more == nullptr) more = walk.button(text("More"));
+        REQUIRE(more != nullptr);
+        return more->mapRectToScene(more->boundingRect()).center();
+    }();
+    frame->setProperty("idleAfter", 120000);
+    walk.finger.touchAt(way);
+    CHECK(walk.isAt(text("Fire")));
+    walk.finger.touchAt(way);
+    CHECK(walk.isAt(text("More")));
 }

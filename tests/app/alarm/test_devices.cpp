@@ -4,6 +4,7 @@
 #include <fstream>
 #include <string>
 
+#include "battery/power_supply.h"
 #include "haptics/led_vibrator.h"
 
 using namespace cinder;
@@ -54,4 +55,53 @@ TEST_CASE("a motor runs for the time of its alarm, longer when louder") {
     CHECK(device.read("duration") ==
           std::to_string(platform::buzzLength(TimerKind::Pull, 5).count()));
     CHECK(platform::buzzLength(TimerKind::Pull, 5) > platform::buzzLength(TimerKind::Pull, 1));
+}
+
+namespace {
+
+/// A power supply folder as the kernel lays it out.
+class FakeSupplies {
+  public:
+    FakeSupplies() : path_(std::filesystem::temp_directory_path() / "cinderbell-test-supplies") {
+        std::filesystem::create_directories(path_);
+    }
+    FakeSupplies(const FakeSupplies&) = delete;
+    FakeSupplies& operator=(const FakeSupplies&) = delete;
+    ~FakeSupplies() { std::filesystem::remove_all(path_); }
+    void put(const char* name, const char* type, const char* scope, const char* status,
+             int capacity) const {
+        const auto folder = path_ / name;
+        std::filesystem::create_directories(folder);
+        std::ofstream(folder / "type") << type << "\n";
+        std::ofstream(folder / "scope") << scope << "\n";
+        std::ofstream(folder / "status") << status << "\n";
+        std::ofstream(folder / "capacity") << capacity << "\n";
+    }
+    [[nodiscard]] std::optional<int> left() const {
+        return platform::PowerSupply(path_).percentLeft();
+    }
+
+  private:
+    std::filesystem::path path_;
+};
+
+}  // namespace
+
+TEST_CASE("the battery is the one that drains and belongs to the device") {
+    const FakeSupplies supplies;
+    CHECK_FALSE(supplies.left());
+    supplies.put("mains", "Mains", "System", "Unknown", 100);
+    supplies.put("mouse", "Battery", "Device", "Discharging", 3);
+    CHECK_FALSE(supplies.left());
+    supplies.put("main", "Battery", "System", "Discharging", 14);
+    CHECK(supplies.left() == 14);
+    supplies.put("second", "Battery", "System", "Discharging", 9);
+    CHECK(supplies.left() == 9);
+    supplies.put("main", "Battery", "System", "Charging", 14);
+    supplies.put("second", "Battery", "System", "Charging", 9);
+    CHECK_FALSE(supplies.left());
+}
+
+TEST_CASE("a machine that has no battery says nothing of one") {
+    CHECK_FALSE(platform::PowerSupply("/nonexistent").percentLeft());
 }

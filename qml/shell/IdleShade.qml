@@ -1,0 +1,32 @@
+import QtQuick
+import Cinderbell.Theme
+
+/// Nobody has touched the device for a while: it darkens, to spare the battery and the eyes at
+/// dusk. A call lifts the shade at once; the first touch lifts it and does nothing else.
+Item {
+    id: root
+
+    required property bool isWanted
+    required property bool isCalling
+    property int after: 120000
+    property bool isDrawn: false
+    /// Somebody is there.
+    function touched() { idle.restart() }
+
+    visible: root.isDrawn
+    onIsWantedChanged: root.isDrawn = false
+    onIsCallingChanged: root.isDrawn = false
+
+    Timer {
+        id: idle
+        interval: root.after
+        running: root.isWanted && !root.isCalling && !root.isDrawn
+        onTriggered: root.isDrawn = true
+    }
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.shade
+
+        MouseArea { anchors.fill: parent; onPressed: root.isDrawn = false }
+    }
+}

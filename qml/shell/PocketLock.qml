@@ -1,0 +1,101 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Boards
+import Cinderbell.Models
+
+/// Over everything while the device is in a pocket or lies where sleeves pass: the bell, what calls
+/// and what comes next can be read, nothing can be touched but the slide.
+Rectangle {
+    id: root
+
+    required property Day day
+    property bool isNarrow: false
+    signal opened()
+    readonly property bool isCalling: root.day.line.callBoard !== ""
+    readonly property bool isLit: root.isCalling && (root.day.isFlashOn || Motion.isReduced)
+    readonly property color ink: root.isLit ? Theme.emberInk : Theme.ink
+
+    color: root.isLit ? Theme.ember : Theme.ground
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Locked")
+
+    MouseArea { anchors.fill: parent }
+    Column {
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: Space.wide
+        width: parent.width - 2 * Space.margin
+        spacing: Space.gap
+
+        Row {
+            anchors.horizontalCenter: parent.horizontalCenter
+            spacing: Space.small
+
+            Figure {
+                id: large
+                text: (root.day.line.isPastBell ? "+" : "") + root.day.line.bellLarge
+                size: root.isNarrow ? Type.bell : Type.bellWide
+                lineHeight: size * 0.86
+                color: root.ink
+            }
+            Figure {
+                anchors.baseline: large.baseline
+                text: root.day.bellSeconds
+                size: root.isNarrow ? Type.countdown * 0.62 : Type.bellWide * 0.36
+                color: root.ink
+                Accessible.ignored: true
+            }
+        }
+        Label {
+            width: parent.width
+            horizontalAlignment: Text.AlignHCenter
+            text: root.day.line.bellCaption + " · " + root.day.line.serveClock
+            size: Type.lead
+            color: root.ink
+        }
+        Label {
+            width: parent.width
+            visible: root.isCalling
+            horizontalAlignment: Text.AlignHCenter
+            text: root.day.line.callText
+            size: Type.title
+            isStrong: true
+            color: root.ink
+            maximumLineCount: 5
+        }
+        Label {
+            width: parent.width
+            visible: !root.isCalling
+            horizontalAlignment: Text.AlignHCenter
+            text: root.day.line.ready + " · " + root.day.line.spare
+            size: Type.lead
+            color: root.ink
+        }
+    }
+    Column {
+        id: coming
+        visible: !root.isCalling
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: slide.top
+        anchors.bottomMargin: Space.wide
+        width: slide.width
+
+        Heading { width: parent.width; text: qsTr("Next") }
+        Repeater {
+            model: root.day.ahead
+
+            TaskLine { width: coming.width; visible: index < (root.isNarrow ? 2 : 4) }
+        }
+    }
+    Slide {
+        id: slide
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Space.wide
+        width: Math.min(parent.width - 2 * Space.margin, Space.column * 1.2)
+        text: qsTr("Slide to unlock")
+        onSlid: root.opened()
+    }
+}
