@@ -7,7 +7,6 @@
 #include "app/make_snapshot.h"
 #include "app/session_state.h"
 #include "event/json.h"
-#include "plan/build/build.h"
 
 namespace cinder::app {
 
@@ -44,22 +43,6 @@ std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant 
 
 }  // namespace
 
-/// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
-/// is the best for a crew that came in time: the projection then starts at the arrival and says how
-/// late the bell will be, and the promise page what would help.
-Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
-    auto problem = plan::build(event);
-    if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
-    auto found = plan::makePlan(*problem);
-    if (!found && problem->arrival) {
-        auto inTime = *problem;
-        inTime.arrival.reset();
-        if (auto open = plan::makePlan(inTime)) found = std::move(open);
-    }
-    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
-    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
-}
-
 Session::Session(journal::Store& store, const Clock& clock)
     : state_(std::make_unique<State>(store, clock)) {}
 
@@ -75,9 +58,12 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
         auto operations = state_->store.read(id);
         if (!operations) return fail(refusalFor(operations.error()));
         const live::Day day = heading(std::move(*operations), state_->documents);
-        if (!day.event) continue;
-        entries.push_back({id, day.event->name, day.serve.value_or(day.event->serve.at),
-                           day.event->serve.offset, day.rehearsal.has_value()});
+        // The journal is the event's as long as it was only drafted.
+        const auto& event = day.event ? day.event : day.draft;
+        if (!event) continue;
+        entries.push_back({id, event->name, day.serve.value_or(event->serve.at),
+                           event->serve.offset, day.rehearsal.has_value(),
+                           /*isDraft=*/!day.event});
     }
     return entries;
 }

@@ -4,6 +4,7 @@
 /// and the command line go through here and nowhere else. Single-threaded; long searches are
 /// handed out as values to run elsewhere (`planningProblem`, `publishPlan`).
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -13,6 +14,7 @@
 #include "app/snapshot.h"
 #include "base/clock.h"
 #include "base/result.h"
+#include "event/edit.h"
 #include "event/event.h"
 #include "event/fault.h"
 #include "journal/operation.h"
@@ -51,6 +53,7 @@ struct EventEntry {
     Instant serve;
     UtcOffset offset{0};
     bool isRehearsal = false;
+    bool isDraft = false;  ///< never planned yet
     friend bool operator==(const EventEntry&, const EventEntry&) = default;
 };
 
@@ -59,6 +62,17 @@ struct LaidPieces {
     Length thickness;  ///< over 2 and under 300 mm
     std::int32_t pieces = 0;
 };
+
+/// What a new event begins with.
+struct NewEvent {
+    std::string document;  ///< a template or a past event
+    LocalText name;        ///< empty: the document's own
+    ZonedInstant serve;
+    std::string timeZone;  ///< IANA name; empty: the document's own
+};
+
+/// One touch of the editor: the draft as it then is, or the faults that stop it (event/edit.h).
+using Edit = std::function<event::Edited(event::Event)>;
 
 class Session {
   public:
@@ -75,6 +89,27 @@ class Session {
     /// The open event is now as `document` says: stored, planned anew and shown. Only while nothing
     /// has been done yet; afterwards, and for another event's document, NotNow.
     [[nodiscard]] Result<void, Refusal> redescribe(const std::string& document);
+
+    // --- an event being written (session_draft.cpp); every edit is in the journal when it shows
+    // ---
+    /// A new event, opened; it stands in the list of events from now on.
+    [[nodiscard]] Result<EventId, Refusal> newDraft(const NewEvent& wanted);
+    /// The document of another event of this store, to begin a new one with.
+    [[nodiscard]] Result<std::string, Refusal> documentOf(const EventId& event) const;
+    /// The open event as it is being written, or as described when nobody is writing; null while
+    /// none is open.
+    [[nodiscard]] const event::Event* draft() const;
+    /// Changes the draft. BadEvent, with the faults by field, when the edit is stopped; NotNow once
+    /// the day has begun. `field` is the JSON Pointer of what is changed.
+    [[nodiscard]] Result<void, Refusal> edit(const Edit& edit, const std::string& field);
+    /// Takes the last edit of this device back, and the one before when called again, as far as the
+    /// beginning of the draft.
+    [[nodiscard]] Result<void, Refusal> undoEdit();
+    [[nodiscard]] bool canUndoEdit() const;
+    /// The draft becomes the event: checked, planned and published. BadEvent with every fault, or
+    /// NoPlan; the draft stays as it is then.
+    [[nodiscard]] Result<void, Refusal> planDraft();
+
     /// A copy of the open event on a simulated clock that starts `lead` before its first task.
     [[nodiscard]] Result<EventId, Refusal> rehearse(int speed, Duration lead);
     [[nodiscard]] Result<void, Refusal> setRehearsalSpeed(int speed);

@@ -53,6 +53,8 @@ struct OfferMaker {
     Offer operator()(const journal::AlarmAcknowledged&) const { return about(What::Acknowledge); }
     Offer operator()(const journal::Undone&) const { return about(What::Undo); }
     Offer operator()(const journal::EventDescribed&) const { return {}; }
+    /// Edits are taken back in the editor, without an end to it: Session::undoEdit.
+    Offer operator()(const journal::EventDrafted&) const { return {}; }
     Offer operator()(const journal::PlanPublished&) const { return {}; }
     Offer operator()(const journal::RehearsalSet&) const { return {}; }
     Offer operator()(const safety::Fact&) const { return about(What::Record); }
@@ -64,6 +66,17 @@ struct OfferMaker {
     }
     Offer operator()(const journal::Unknown&) const { return {}; }
 };
+
+/// An edit that was taken back is brought back in the editor, not on the boards.
+bool isEditTakenBack(const std::vector<journal::Operation>& operations,
+                     const journal::Operation& last) {
+    const auto* undone = std::get_if<journal::Undone>(&last.body);
+    return undone &&
+           std::any_of(operations.begin(), operations.end(), [&](const journal::Operation& op) {
+               return op.id == undone->operation &&
+                      std::holds_alternative<journal::EventDrafted>(op.body);
+           });
+}
 
 }  // namespace
 
@@ -188,7 +201,7 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
     const journal::Operation* last = nullptr;
     for (const journal::Operation& op : operations)
         if (op.id.device == store.device() && (!last || last->id < op.id)) last = &op;
-    if (!last) return std::nullopt;
+    if (!last || isEditTakenBack(operations, *last)) return std::nullopt;
     auto offer = std::visit(OfferMaker{}, last->body);
     const Duration left = last->stamp.wall + kUndoOffered - clock.wall();
     if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;

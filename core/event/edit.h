@@ -44,9 +44,10 @@ using Edited = Result<Event, Faults>;
 // --- menu and steps (edit_menu.cpp) --------------------------------------------------------------
 /// The card as a dish of the draft, last on the line; see `copiedInto`.
 [[nodiscard]] Edited withCard(Event draft, const Dish& card);
-/// A second dish like one of the menu.
+/// A second dish like one of the menu, under a name of its own.
 [[nodiscard]] Edited withCopyOf(Event draft, const DishId& dish);
-/// In the place of the dish with the same id; Dangling at "/menu" when there is none.
+/// In the place of the dish with the same id; Dangling at "/menu" when there is none. Stopped by
+/// steps of others that come after one it no longer has.
 [[nodiscard]] Edited withDish(Event draft, Dish dish);
 /// Its place on the line and the figures overridden for it go with the dish. Stopped by steps of
 /// others that come after one of its own.

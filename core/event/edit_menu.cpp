@@ -1,5 +1,8 @@
 // The menu and its steps (edit.h).
 
+#include <algorithm>
+#include <map>
+
 #include "event/edit.h"
 #include "event/edit_parts.h"
 #include "event/method_card.h"
@@ -31,6 +34,21 @@ Faults waitingFor(const Event& draft, IsGoing isGoing, IsInside isInside,
     return waiting;
 }
 
+/// "Slaw 2" in every language; the first number that makes it unlike every other dish.
+LocalText freeName(const Event& draft, const LocalText& name) {
+    const auto numbered = [&](int n) {
+        std::map<std::string, std::string> texts = name.byLanguage();
+        for (auto& [language, text] : texts)
+            text += " " + std::to_string(n);
+        return LocalText(std::move(texts));
+    };
+    int n = 2;
+    while (std::any_of(draft.menu.begin(), draft.menu.end(),
+                       [&](const Dish& dish) { return dish.name == numbered(n); }))
+        ++n;
+    return numbered(n);
+}
+
 /// The steps of a dish, or of the work that belongs to none.
 std::vector<Step>* stepsOf(Event& draft, const DishId& dish) {
     if (dish.empty()) return &draft.work;
@@ -48,13 +66,28 @@ Edited withCard(Event draft, const Dish& card) {
 Edited withCopyOf(Event draft, const DishId& dish) {
     const auto there = findById(draft.menu, dish);
     if (there == draft.menu.end()) return refused(unknownDish(dish));
-    draft.menu.push_back(copiedInto(draft, *there));
+    Dish copy = copiedInto(draft, *there);
+    copy.name = freeName(draft, there->name);
+    draft.menu.push_back(std::move(copy));
     return settled(draft);
 }
 
 Edited withDish(Event draft, Dish dish) {
     const auto there = findById(draft.menu, dish.id);
     if (there == draft.menu.end()) return refused(unknownDish(dish.id));
+    // Steps that go may be what others wait for.
+    const auto isGoing = [&](const StepId& step) {
+        const bool isOurs = step.text().starts_with(dish.id.text() + "/");
+        return isOurs &&
+               std::any_of(there->method.begin(), there->method.end(),
+                           [&](const Step& one) { return fullName(dish.id, one.id) == step; }) &&
+               std::none_of(dish.method.begin(), dish.method.end(),
+                            [&](const Step& one) { return fullName(dish.id, one.id) == step; });
+    };
+    auto waiting = waitingFor(
+        draft, isGoing, [&](const Dish* holder, const Step&) { return holder == &*there; },
+        joinPath("/menu", static_cast<std::size_t>(there - draft.menu.begin())));
+    if (!waiting.empty()) return fail(std::move(waiting));
     *there = std::move(dish);
     return settled(draft);
 }

@@ -17,6 +17,9 @@ struct Writer {
     BodyText operator()(const EventDescribed& o) const {
         return body("described", {{"document", o.document}});
     }
+    BodyText operator()(const EventDrafted& o) const {
+        return body("drafted", {{"document", o.document}, {"field", o.field}});
+    }
     BodyText operator()(const PlanPublished& o) const {
         return body("planned", {{"document", o.document}});
     }
@@ -70,6 +73,10 @@ struct KindReader {
 
 constexpr KindReader kReaders[] = {
     {"described", [](const json& o) -> Body { return EventDescribed{textOf(o, "document")}; }},
+    {"drafted",
+     [](const json& o) -> Body {
+         return EventDrafted{textOf(o, "document"), textOf(o, "field")};
+     }},
     {"planned", [](const json& o) -> Body { return PlanPublished{textOf(o, "document")}; }},
     {"started",
      [](const json& o) -> Body {

@@ -4,6 +4,7 @@
 /// word beside it:
 ///
 ///     described     {"document": text}               the event document, as text
+///     drafted       {"document": text, "field": pointer}   the event while it is being written
 ///     planned       {"document": text}               the run sheet, see live/run_sheet.h
 ///     started       {"task": id, "at": ms}
 ///     finished      {"task": id, "at": ms}

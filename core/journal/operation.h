@@ -54,6 +54,14 @@ struct EventDescribed {
     std::string document;
     friend bool operator==(const EventDescribed&, const EventDescribed&) = default;
 };
+/// The event as it is being written, whole; it may lack a menu and break rules (event/draft.h).
+/// Written at every edit, so that nothing a person typed can be lost, and set aside by the next
+/// EventDescribed. `field` is the JSON Pointer of what was changed, "" for all of it.
+struct EventDrafted {
+    std::string document;
+    std::string field;
+    friend bool operator==(const EventDrafted&, const EventDrafted&) = default;
+};
 /// A plan for everybody: problem and schedule together, as one JSON document, so that no other
 /// device has to search or to build and could come to another result.
 struct PlanPublished {
@@ -125,11 +133,11 @@ struct Unknown {
     friend bool operator==(const Unknown&, const Unknown&) = default;
 };
 
-using Body =
-    std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped, LineTicked,
-                 Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead, RehearsalSet, Undone,
-                 PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
-                 CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, Unknown>;
+using Body = std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped,
+                          LineTicked, Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead,
+                          RehearsalSet, Undone, PiecesLaid, HandHeld, GrateRead, PieceRead,
+                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, safety::Fact,
+                          FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted, Unknown>;
 
 struct Operation {
     EventId event;

@@ -46,6 +46,8 @@ struct Day {
     std::optional<event::Event> event;
     /// As they were described, before anybody said other numbers.
     event::Guests describedGuests;
+    /// The event as it is being written since it was last described; absent when nobody is.
+    std::optional<event::Event> draft;
     std::optional<RunSheet> sheet;
     /// The serve time as it now stands, after any move by the client.
     std::optional<Instant> serve;

@@ -166,6 +166,7 @@ class Folder {
     }
     void operator()(const journal::RehearsalSet& o) { day_.rehearsal = o.anchor; }
     void operator()(const journal::EventDescribed& o) { describe(o.document); }
+    void operator()(const journal::EventDrafted&) {}  // takeDraft
     void operator()(const journal::FigureSet& o) {
         if (!day_.event || !revise(*day_.event, o)) setAside();
     }
@@ -267,6 +268,21 @@ void takePlan(const std::vector<const Operation*>& order, ReadDocuments& documen
     }
 }
 
+/// The last draft that can be read, unless the event was described since; only that one is read.
+void takeDraft(const std::vector<const Operation*>& order, ReadDocuments& documents, Day& day) {
+    for (auto op = order.rbegin(); op != order.rend(); ++op) {
+        if (const auto* described = std::get_if<journal::EventDescribed>(&(*op)->body))
+            if (documents.event(described->document) != nullptr) return;
+        const auto* drafted = std::get_if<journal::EventDrafted>(&(*op)->body);
+        if (!drafted) continue;
+        if (const event::Event* draft = documents.draft(drafted->document)) {
+            day.draft = *draft;
+            return;
+        }
+        day.setAside.push_back((*op)->id);
+    }
+}
+
 /// Work that is nothing but what its lines say. The lines of a batch on the grate or of a rest are
 /// reminders: ticking them all does not make the meat done.
 bool isItsChecklist(const plan::Task& task) {
@@ -311,6 +327,7 @@ Day fold(std::span<const journal::Operation> operations, ReadDocuments& document
     Day day;
     day.record = takeRecord(all);
     takePlan(order, documents, day);
+    takeDraft(order, documents, day);
     Folder folder(day, documents);
     for (const Operation* op : order)
         folder.take(*op);

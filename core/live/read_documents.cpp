@@ -1,5 +1,6 @@
 #include "live/read_documents.h"
 
+#include "event/draft.h"
 #include "event/json.h"
 
 namespace cinder::live {
@@ -10,6 +11,15 @@ const event::Event* ReadDocuments::event(const std::string& document) {
         if (auto event = event::parse(document))
             known->second = std::make_unique<const event::Event>(std::move(*event));
     return known->second.get();
+}
+
+const event::Event* ReadDocuments::draft(const std::string& document) {
+    if (draft_ && draftText_ == document) return draft_.get();
+    auto draft = event::parseDraft(document);
+    if (!draft) return nullptr;
+    draftText_ = document;
+    draft_ = std::make_unique<const event::Event>(std::move(*draft));
+    return draft_.get();
 }
 
 const RunSheet* ReadDocuments::sheet(const std::string& document) {

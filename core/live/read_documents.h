@@ -18,12 +18,17 @@ class ReadDocuments {
   public:
     /// The event as described; null when the document is not one.
     [[nodiscard]] const event::Event* event(const std::string& document);
+    /// The event while it is being written (event/draft.h); null when it is not even that. Only
+    /// the last one asked for is kept: there is a new one with every edit.
+    [[nodiscard]] const event::Event* draft(const std::string& document);
     /// The run sheet; null when the document is not one that can be followed.
     [[nodiscard]] const RunSheet* sheet(const std::string& document);
 
   private:
     std::map<std::string, std::unique_ptr<const event::Event>> events_;
     std::map<std::string, std::unique_ptr<const RunSheet>> sheets_;
+    std::string draftText_;
+    std::unique_ptr<const event::Event> draft_;
 };
 
 }  // namespace cinder::live

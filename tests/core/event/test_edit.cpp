@@ -168,6 +168,38 @@ TEST_CASE("A copy of a dish is a dish of its own") {
     CHECK(taken(withoutDish(draft, draft.menu[0].id)).menu.size() == 1);
 }
 
+TEST_CASE("Every copy of a dish has a name of its own in both languages") {
+    const Event draft = taken(withCard(blank(), card("lamb-leg")));
+    Event twice = taken(withCopyOf(draft, draft.menu[0].id));
+    twice = taken(withCopyOf(std::move(twice), draft.menu[0].id));
+    const auto name = [](const Dish& dish, const char* language) {
+        return std::string(dish.name.in(language));
+    };
+    for (const char* language : {"en", "es"}) {
+        CHECK(name(twice.menu[1], language) == name(draft.menu[0], language) + " 2");
+        CHECK(name(twice.menu[2], language) == name(draft.menu[0], language) + " 3");
+    }
+}
+
+TEST_CASE("A dish keeps the steps that others wait for") {
+    Event draft = taken(withCard(blank(), card("lamb-leg")));
+    draft = taken(withCard(std::move(draft), card("potato-salad")));
+    Step step = draft.menu[1].method.back();
+    After after;
+    after.step = fullName(draft.menu[0].id, draft.menu[0].method.front().id);
+    step.after.push_back(after);
+    draft = taken(withStep(std::move(draft), draft.menu[1].id, step));
+
+    Dish shorter = draft.menu[0];
+    shorter.method.erase(shorter.method.begin());
+    for (Step& one : shorter.method)
+        std::erase_if(one.after, [&](const After& link) { return link.step == after.step; });
+    const Fault no = stopped(withDish(draft, shorter));
+    CHECK(no.what == Fault::What::Contradiction);
+    CHECK(no.path.starts_with("/menu/1/method/"));
+    CHECK(no.allowed == "/menu/0");
+}
+
 TEST_CASE("Kit in use stays, and every user of it is named") {
     const Event draft = taken(withCard(blank(), card("pork-loin")));
     const auto edited = withoutKit(draft, draft.kit.grates.front().id);

@@ -35,6 +35,7 @@ inline std::vector<Body> everyKind() {
     const safety::ThermometerId probe{"probe-1"};
     return {
         EventDescribed{R"({"name":"Gr\u00fc\u00dfe, \"orchard\""})"},
+        EventDrafted{R"({"name":"Half"})", "/guests/adults"},
         PlanPublished{"{}"},
         TaskStarted{lamb, at(1)},
         TaskFinished{lamb, at(2)},

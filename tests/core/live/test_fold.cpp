@@ -80,3 +80,28 @@ TEST_CASE("a fold that remembers the documents it read comes to the same day at 
     REQUIRE(lunch.day().event);
     CHECK(lunch.day().setAside.size() == 2);
 }
+
+TEST_CASE("the last draft that can be read stands until the event is described anew") {
+    std::ifstream file(CINDER_SOURCE "/assets/templates/plain-charcoal-buffet.json");
+    const std::string blank{std::istreambuf_iterator<char>(file), {}};
+    std::string fifty = blank;
+    const std::string hundred = "\"adults\": 100";
+    fifty.replace(fifty.find(hundred), hundred.size(), "\"adults\": 50");
+    std::ifstream whole(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json");
+    const std::string event{std::istreambuf_iterator<char>(whole), {}};
+
+    SmallDay lunch;
+    lunch.add(EventDrafted{blank, ""});
+    CHECK(lunch.day().draft->guests.adults == 100);
+    CHECK_FALSE(lunch.day().event);
+    const auto edit = lunch.add(EventDrafted{fifty, "/guests/adults"});
+    const auto broken = lunch.add(EventDrafted{"{\"version\":1}", ""});
+    CHECK(lunch.day().draft->guests.adults == 50);
+    CHECK(lunch.day().setAside == std::vector{broken});
+    lunch.add(Undone{broken});
+    lunch.add(Undone{edit});
+    CHECK(lunch.day().draft->guests.adults == 100);
+    lunch.add(EventDescribed{event});
+    CHECK_FALSE(lunch.day().draft);
+    CHECK(lunch.day().event->menu.size() == 9);
+}

@@ -1,0 +1,149 @@
+// An event while it is being written.
+
+#include <algorithm>
+#include <set>
+
+#include "app/session.h"
+#include "app/session_state.h"
+#include "event/draft.h"
+#include "event/json.h"
+#include "plan/build/build.h"
+
+namespace cinder::app {
+
+namespace {
+
+using Why = Refusal::Why;
+using Taken = Result<void, Refusal>;
+
+Refusal faulty(event::Faults faults) {
+    return {Why::BadEvent, {}, std::move(faults), {}, {}};
+}
+
+/// "2027-06-05-3fa2", and "2027-06-05-3fa2-2" when that is taken: a date people know, and a little
+/// of the device's name so that two devices out of reach of each other do not choose the same.
+EventId freeId(const std::vector<EventId>& taken, ZonedInstant serve, const DeviceId& device) {
+    constexpr std::size_t kDate = 10;
+    constexpr std::size_t kDevice = 6;
+    const std::string stem =
+        formatRfc3339(serve).substr(0, kDate) + "-" + device.text().substr(0, kDevice);
+    EventId id(stem);
+    for (int n = 2; std::find(taken.begin(), taken.end(), id) != taken.end(); ++n)
+        id = EventId(stem + "-" + std::to_string(n));
+    return id;
+}
+
+/// The newest edit of this device that still counts, of the draft that is being written; null when
+/// only the beginning of the draft is left.
+const journal::Operation* lastEdit(const std::vector<journal::Operation>& operations,
+                                   const DeviceId& device) {
+    std::set<journal::OperationId> undone;
+    const journal::Operation* last = nullptr;
+    const journal::Operation* first = nullptr;
+    bool hasEvent = false;
+    for (auto op = operations.rbegin(); op != operations.rend(); ++op) {
+        if (undone.erase(op->id) > 0) continue;
+        if (const auto* undo = std::get_if<journal::Undone>(&op->body))
+            undone.insert(undo->operation);
+        if (std::holds_alternative<journal::EventDescribed>(op->body)) {
+            hasEvent = true;
+            break;
+        }
+        if (!std::holds_alternative<journal::EventDrafted>(op->body)) continue;
+        first = &*op;
+        if (!last && op->id.device == device) last = &*op;
+    }
+    // Without a described event behind it, the first draft is what there is to write on.
+    return last == first && !hasEvent ? nullptr : last;
+}
+
+}  // namespace
+
+Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
+    auto problem = plan::build(event);
+    if (!problem) return fail(faulty(std::move(problem.error())));
+    auto found = plan::makePlan(*problem);
+    if (!found && problem->arrival) {
+        auto inTime = *problem;
+        inTime.arrival.reset();
+        if (auto open = plan::makePlan(inTime)) found = std::move(open);
+    }
+    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
+    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
+}
+
+Result<EventId, Refusal> Session::newDraft(const NewEvent& wanted) {
+    if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
+    auto past = event::parseDraft(wanted.document);
+    if (!past) return fail(faulty(std::move(past.error())));
+    if (past->isReadOnly()) return refuse(Why::ReadOnly, "the event was made by a newer version");
+    auto taken = state_->store.events();
+    if (!taken) return fail(refusalFor(taken.error()));
+    const EventId id = freeId(*taken, wanted.serve, state_->store.device());
+    event::Event draft = event::renewed(*past, id, wanted.serve);
+    if (!wanted.name.empty()) draft.name = wanted.name;
+    if (!wanted.timeZone.empty()) draft.timeZone = wanted.timeZone;
+    std::string document = event::write(draft);
+    if (auto sound = event::parseDraft(document); !sound)
+        return fail(faulty(std::move(sound.error())));
+    std::vector<journal::Body> bodies;
+    bodies.emplace_back(journal::EventDrafted{std::move(document), {}});
+    if (auto stored = state_->recordAll(id, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    if (auto opened = open(id); !opened) return fail(std::move(opened.error()));
+    return id;
+}
+
+Result<std::string, Refusal> Session::documentOf(const EventId& event) const {
+    auto operations = state_->store.read(event);
+    if (!operations) return fail(refusalFor(operations.error()));
+    // What an event is described as needs no plan.
+    std::erase_if(*operations, [](const journal::Operation& op) {
+        return std::holds_alternative<journal::PlanPublished>(op.body);
+    });
+    const live::Day day = live::fold(*operations, state_->documents);
+    const auto& known = day.draft ? day.draft : day.event;
+    if (!known) return refuse(Why::NoEvent, event.text());
+    return event::write(*known);
+}
+
+const event::Event* Session::draft() const {
+    if (!state_->open) return nullptr;
+    const live::Day& day = state_->open->day;
+    if (day.draft) return &*day.draft;
+    return day.event ? &*day.event : nullptr;
+}
+
+Taken Session::edit(const Edit& edit, const std::string& field) {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const event::Event* before = draft();
+    if (!before) return refuse(Why::NoEvent);
+    if (state_->open->day.rehearsal) return refuse(Why::NotNow, "a rehearsal is only played");
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    auto after = edit(*before);
+    if (!after) return fail(faulty(std::move(after.error())));
+    if (after->id != before->id) return refuse(Why::NotNow, "this is another event");
+    if (*after == *before) return {};
+    return state_->record(journal::EventDrafted{event::write(*after), field});
+}
+
+bool Session::canUndoEdit() const {
+    return state_->open && lastEdit(state_->operations, state_->store.device()) != nullptr;
+}
+
+Taken Session::undoEdit() {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    const journal::Operation* last = lastEdit(state_->operations, state_->store.device());
+    if (!last) return refuse(Why::NotNow, "nothing of this draft was changed");
+    return state_->record(journal::Undone{last->id});
+}
+
+Taken Session::planDraft() {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const event::Event* written = draft();
+    if (!written) return refuse(Why::NoEvent);
+    return redescribe(event::write(*written));
+}
+
+}  // namespace cinder::app
