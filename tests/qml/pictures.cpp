@@ -1,5 +1,10 @@
 /// Renders every board and page from a day that stands still, in both sizes, themes and languages.
-/// Usage: cinder_pictures [folder]. Fails on any QML warning; without a folder it only looks.
+/// Usage:
+///   cinder_pictures                 only looks; fails on any QML warning
+///   cinder_pictures FOLDER          writes the pictures there
+///   cinder_pictures --compare FOLDER [OUT]   fails where one no longer looks like the approved one
+///                                   of FOLDER; writes the new one into OUT
+///   cinder_pictures --approve FOLDER   after looking at them all: these are right from now on
 
 #include <cstdio>
 
@@ -9,6 +14,7 @@
 
 #include "face.h"
 #include "fixed_day.h"
+#include "likeness.h"
 
 namespace {
 
@@ -43,8 +49,54 @@ struct Size {
     double ppi;
 };
 
+enum class Errand { Look, Write, Compare, Approve };
+
+struct Order {
+    Errand errand = Errand::Look;
+    QString folder;
+    QString out;
+};
+
+Order orderOf(const QStringList& words) {
+    if (words.value(1) == QLatin1String("--compare"))
+        return {Errand::Compare, words.value(2), words.value(3)};
+    if (words.value(1) == QLatin1String("--approve")) return {Errand::Approve, words.value(2), {}};
+    return words.size() > 1 ? Order{Errand::Write, words[1], {}} : Order{};
+}
+
+// A word that is set anew is about a two-thousandth of a board; a plate that is gone, a fiftieth.
+constexpr double kMostUnlike = 0.004;
+
+void compare(const QImage& picture, const QString& name, const Order& order) {
+    const QImage approved(QStringLiteral("%1/%2").arg(order.folder, name));
+    const double unlike =
+        face::unlikeness(face::reduced(picture), approved.convertToFormat(QImage::Format_RGB888));
+    if (unlike <= kMostUnlike) return;
+    std::fprintf(stderr, "%s: %.2f %% of it looks unlike the approved picture%s\n",
+                 qPrintable(name), 100 * unlike, approved.isNull() ? ", which is not there" : "");
+    if (!order.out.isEmpty()) picture.save(QStringLiteral("%1/%2").arg(order.out, name));
+    ++complaints;
+}
+
+void fulfil(const QImage& picture, const QString& name, const Order& order) {
+    const QString file = QStringLiteral("%1/%2").arg(order.folder, name);
+    switch (order.errand) {
+        case Errand::Look:
+            return;
+        case Errand::Write:
+            picture.save(file);
+            return;
+        case Errand::Compare:
+            compare(picture, name, order);
+            return;
+        case Errand::Approve:
+            face::reduced(picture).save(file, "PNG", 0);
+            return;
+    }
+}
+
 void shoot(const QString& place, const Size& size, const QString& theme, const QString& language,
-           const QString& folder) {
+           const Order& order) {
     Silence sound;
     Still haptics;
     Asleep wake;
@@ -60,9 +112,9 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     const QImage picture =
         shown.draw({rings ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
-    if (!folder.isEmpty())
-        picture.save(QStringLiteral("%1/%2-%3-%4-%5.png")
-                         .arg(folder, place, QLatin1String(size.name), theme, language));
+    fulfil(picture,
+           QStringLiteral("%1-%2-%3-%4.png").arg(place, QLatin1String(size.name), theme, language),
+           order);
 }
 
 }  // namespace
@@ -71,8 +123,9 @@ int main(int argc, char** argv) {
     qInstallMessageHandler(complain);
     face::Face::prepareApplication();
     QGuiApplication app(argc, argv);
-    const QString folder = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
-    if (!folder.isEmpty()) QDir().mkpath(folder);
+    const Order order = orderOf(QGuiApplication::arguments());
+    for (const QString& folder : {order.folder, order.out})
+        if (!folder.isEmpty()) QDir().mkpath(folder);
     const Size sizes[] = {{"tablet", 1280, 800, 149}, {"phone", 412, 915, 161}};
     int count = 0;
     for (const char* place :
@@ -82,7 +135,7 @@ int main(int argc, char** argv) {
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {
                     shoot(QLatin1String(place), size, QLatin1String(theme), QLatin1String(language),
-                          folder);
+                          order);
                     ++count;
                 }
     std::printf("%d pictures, %d complaints\n", count, complaints);
