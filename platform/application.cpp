@@ -17,6 +17,7 @@
 #include "battery/power_supply.h"
 #include "event/json.h"
 #include "face.h"
+#include "files/event_folder.h"
 #include "haptics/led_vibrator.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "sound/alarm_player.h"
@@ -109,8 +110,10 @@ int runApplication(const Launch& launch) {
     LedVibrator haptics;
     ScreenInhibitor wake;
     PowerSupply battery;
+    EventFolder files(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
+                      QStringLiteral("/Cinderbell"));
     face::Face face(session, clock, {sound, haptics, wake, &battery},
-                    {demos(), folder + QStringLiteral("/settings.ini")});
+                    {demos(), folder + QStringLiteral("/settings.ini"), &files});
     if (!face.show()) return 1;
     if (session.look() && !launch.board.isEmpty()) face.go(launch.board);
     if (launch.announces)

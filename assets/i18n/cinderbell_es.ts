@@ -120,6 +120,10 @@
         <source>Rehearse</source>
         <translation>Ensayar</translation>
     </message>
+    <message>
+        <source>Being written</source>
+        <translation>En preparación</translation>
+    </message>
 </context>
 <context>
     <name>FireBoard</name>
@@ -262,6 +266,62 @@
     </message>
 </context>
 <context>
+    <name>MakeLine</name>
+    <message>
+        <source>Type it</source>
+        <translation>Escribir</translation>
+    </message>
+</context>
+<context>
+    <name>MakeNumber</name>
+    <message>
+        <source>Less: %1</source>
+        <translation>Menos: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Más: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MakePage</name>
+    <message>
+        <source>Edit the event</source>
+        <translation>Editar el evento</translation>
+    </message>
+    <message>
+        <source>One page back</source>
+        <translation>Una página atrás</translation>
+    </message>
+    <message>
+        <source>Leave the editor</source>
+        <translation>Salir del editor</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Undo the last change</source>
+        <translation>Deshacer el último cambio</translation>
+    </message>
+    <message>
+        <source>Plan it</source>
+        <translation>Planear</translation>
+    </message>
+</context>
+<context>
+    <name>MakeParts</name>
+    <message>
+        <source>Parts of the event</source>
+        <translation>Partes del evento</translation>
+    </message>
+    <message>
+        <source>Write it to a file</source>
+        <translation>Escribirlo en un archivo</translation>
+    </message>
+</context>
+<context>
     <name>MorePage</name>
     <message>
         <source>More</source>
@@ -287,6 +347,10 @@
         <source>Lock</source>
         <translation>Bloquear</translation>
     </message>
+    <message>
+        <source>Edit the event</source>
+        <translation>Editar el evento</translation>
+    </message>
 </context>
 <context>
     <name>MoveBellSheet</name>
@@ -305,6 +369,28 @@
     <message>
         <source>Done</source>
         <translation>Hecho</translation>
+    </message>
+</context>
+<context>
+    <name>NewPage</name>
+    <message>
+        <source>New event</source>
+        <translation>Evento nuevo</translation>
+    </message>
+    <message>
+        <source>Back to all events</source>
+        <translation>Volver a los eventos</translation>
+    </message>
+    <message>
+        <source>What is it like? Everything can be changed afterwards.</source>
+        <translation>¿A cuál se parece? Todo se puede cambiar después.</translation>
+    </message>
+</context>
+<context>
+    <name>NumberSheet</name>
+    <message>
+        <source>Take it</source>
+        <translation>Tomar</translation>
     </message>
 </context>
 <context>
@@ -779,12 +865,23 @@
         <source>Demo events</source>
         <translation>Eventos de demostración</translation>
     </message>
+    <message>
+        <source>New event</source>
+        <translation>Evento nuevo</translation>
+    </message>
 </context>
 <context>
     <name>TaskPlate</name>
     <message>
         <source>Hold: leave out</source>
         <translation>Mantener: omitir</translation>
+    </message>
+</context>
+<context>
+    <name>TextSheet</name>
+    <message>
+        <source>Take it</source>
+        <translation>Tomar</translation>
     </message>
 </context>
 <context>
@@ -819,6 +916,201 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::ChoiceWords</name>
+    <message>
+        <source>Cold dishes</source>
+        <translation>Platos fríos</translation>
+    </message>
+    <message>
+        <source>Bread</source>
+        <translation>Pan</translation>
+    </message>
+    <message>
+        <source>Hot sides</source>
+        <translation>Guarniciones calientes</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Platos fuertes</translation>
+    </message>
+    <message>
+        <source>Sauces</source>
+        <translation>Salsas</translation>
+    </message>
+    <message>
+        <source>Whole meat</source>
+        <translation>Carne entera</translation>
+    </message>
+    <message>
+        <source>Ground meat</source>
+        <translation>Carne molida</translation>
+    </message>
+    <message>
+        <source>Poultry</source>
+        <translation>Aves</translation>
+    </message>
+    <message>
+        <source>Fish</source>
+        <translation>Pescado</translation>
+    </message>
+    <message>
+        <source>Egg</source>
+        <translation>Huevo</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Vegetales</translation>
+    </message>
+    <message>
+        <source>Dairy</source>
+        <translation>Lácteos</translation>
+    </message>
+    <message>
+        <source>Grain</source>
+        <translation>Granos</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>Montar</translation>
+    </message>
+    <message>
+        <source>Make fire</source>
+        <translation>Hacer fuego</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>Cook on the grate</source>
+        <translation>Cocer a la parrilla</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Reposar</translation>
+    </message>
+    <message>
+        <source>Slice</source>
+        <translation>Rebanar</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Terminar</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>Calentar</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Mantener</translation>
+    </message>
+    <message>
+        <source>Load the line</source>
+        <translation>Montar la línea</translation>
+    </message>
+    <message>
+        <source>Serve</source>
+        <translation>Servir</translation>
+    </message>
+    <message>
+        <source>Strike</source>
+        <translation>Recoger</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Not at all</source>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>All the time</source>
+        <translation>Todo el tiempo</translation>
+    </message>
+    <message>
+        <source>At the start</source>
+        <translation>Al principio</translation>
+    </message>
+    <message>
+        <source>At every turn</source>
+        <translation>En cada vuelta</translation>
+    </message>
+    <message>
+        <source>Hot box shelf</source>
+        <translation>Estante de caja caliente</translation>
+    </message>
+    <message>
+        <source>Cold box</source>
+        <translation>Hielera</translation>
+    </message>
+    <message>
+        <source>Chafer place</source>
+        <translation>Lugar de calientaplatos</translation>
+    </message>
+    <message>
+        <source>Burner</source>
+        <translation>Quemador</translation>
+    </message>
+    <message>
+        <source>Hand-wash stand</source>
+        <translation>Lavamanos</translation>
+    </message>
+    <message>
+        <source>Extinguisher</source>
+        <translation>Extintor</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Termómetro</translation>
+    </message>
+    <message>
+        <source>Work top</source>
+        <translation>Mesa de trabajo</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Entera</translation>
+    </message>
+    <message>
+        <source>Two thirds</source>
+        <translation>Dos tercios</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Media</translation>
+    </message>
+    <message>
+        <source>Third</source>
+        <translation>Un tercio</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Un cuarto</translation>
+    </message>
+    <message>
+        <source>Sixth</source>
+        <translation>Un sexto</translation>
+    </message>
+    <message>
+        <source>2½ in</source>
+        <translation>6.5 cm</translation>
+    </message>
+    <message>
+        <source>4 in</source>
+        <translation>10 cm</translation>
+    </message>
+    <message>
+        <source>6 in</source>
+        <translation>15 cm</translation>
     </message>
 </context>
 <context>
@@ -874,6 +1166,390 @@
     <message>
         <source>Battery %1 %</source>
         <translation>Batería %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Editor</name>
+    <message>
+        <source>From the beginning, kit and crew set</source>
+        <translation>Desde cero, con equipo y cuadrilla</translation>
+    </message>
+    <message>
+        <source>Like this one of %1</source>
+        <translation>Como este del %1</translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation>De un archivo</translation>
+    </message>
+    <message>
+        <source>%1 is not an event this app can read: %2</source>
+        <translation>%1 no es un evento que esta app pueda leer: %2</translation>
+    </message>
+    <message>
+        <source>the file is damaged or something else</source>
+        <translation>el archivo está dañado o es otra cosa</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>The file could not be written. Make room, or let the app use the documents folder.</source>
+        <translation>No se pudo escribir el archivo. Libere espacio, o permita usar la carpeta de documentos.</translation>
+    </message>
+    <message>
+        <source>No plan can be found for this. Take a dish off the menu, bring more people or more kit, or let the crew come earlier.</source>
+        <translation>No se encuentra ningún plan. Quite un plato del menú, lleve más gente o más equipo, o que la cuadrilla llegue antes.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Guests</source>
+        <translation>Invitados</translation>
+    </message>
+    <message>
+        <source>Menu</source>
+        <translation>Menú</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>1 guest</source>
+        <translation>1 invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests</source>
+        <translation>%1 invitados</translation>
+    </message>
+    <message>
+        <source>1 dish</source>
+        <translation>1 plato</translation>
+    </message>
+    <message>
+        <source>%1 dishes</source>
+        <translation>%1 platos</translation>
+    </message>
+    <message>
+        <source>1 person</source>
+        <translation>1 persona</translation>
+    </message>
+    <message>
+        <source>%1 people</source>
+        <translation>%1 personas</translation>
+    </message>
+    <message>
+        <source>1 kind of things</source>
+        <translation>1 tipo de cosas</translation>
+    </message>
+    <message>
+        <source>%1 kinds of things</source>
+        <translation>%1 tipos de cosas</translation>
+    </message>
+    <message>
+        <source>Library of dishes</source>
+        <translation>Recetario</translation>
+    </message>
+    <message>
+        <source>Nothing is missing.</source>
+        <translation>No falta nada.</translation>
+    </message>
+    <message>
+        <source>1 thing to settle first</source>
+        <translation>Falta resolver 1 cosa</translation>
+    </message>
+    <message>
+        <source>%1 things to settle first</source>
+        <translation>Falta resolver %1 cosas</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::EventFields</name>
+    <message>
+        <source>Name of the event</source>
+        <translation>Nombre del evento</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>Serve at %1</source>
+        <translation>Servir a las %1</translation>
+    </message>
+    <message>
+        <source>Hour, 0 to 23</source>
+        <translation>Hora, de 0 a 23</translation>
+    </message>
+    <message>
+        <source>Minute</source>
+        <translation>Minuto</translation>
+    </message>
+    <message>
+        <source>Adults</source>
+        <translation>Adultos</translation>
+    </message>
+    <message>
+        <source>Children</source>
+        <translation>Niños</translation>
+    </message>
+    <message>
+        <source>More than %1 guests for each of the crew. Bring more people, or make two events of it.</source>
+        <translation>Más de %1 invitados por persona de la cuadrilla. Lleve más gente o haga dos eventos.</translation>
+    </message>
+    <message>
+        <source>Diets, how many guests</source>
+        <translation>Dietas, cuántos invitados</translation>
+    </message>
+    <message>
+        <source>Allergies, how many guests</source>
+        <translation>Alergias, cuántos invitados</translation>
+    </message>
+    <message>
+        <source>No allergy is noted. Unknown is not none: ask the client.</source>
+        <translation>No hay alergias anotadas. No saber no es que no haya: pregunte al cliente.</translation>
+    </message>
+    <message>
+        <source>Ask the client again when guests change.</source>
+        <translation>Vuelva a preguntar al cliente si cambian los invitados.</translation>
+    </message>
+    <message>
+        <source>Name of the place</source>
+        <translation>Nombre del lugar</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Drive from the kitchen</source>
+        <translation>Camino desde la cocina</translation>
+    </message>
+    <message>
+        <source>On foot, one way</source>
+        <translation>A pie, solo de ida</translation>
+    </message>
+    <message>
+        <source>When may the crew come?</source>
+        <translation>¿Cuándo puede llegar la cuadrilla?</translation>
+    </message>
+    <message>
+        <source>As late as it can</source>
+        <translation>Lo más tarde posible</translation>
+    </message>
+    <message>
+        <source>An agreed time</source>
+        <translation>Hora acordada</translation>
+    </message>
+    <message>
+        <source>Before the bell</source>
+        <translation>Antes de la campana</translation>
+    </message>
+    <message>
+        <source>The crew arrives at %1.</source>
+        <translation>La cuadrilla llega a las %1.</translation>
+    </message>
+    <message>
+        <source>From 1 to 8 people.</source>
+        <translation>De 1 a 8 personas.</translation>
+    </message>
+    <message>
+        <source>One person more</source>
+        <translation>Una persona más</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>What this person can do</source>
+        <translation>Qué sabe hacer</translation>
+    </message>
+    <message>
+        <source>Take out of the crew</source>
+        <translation>Quitar de la cuadrilla</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FaultWords</name>
+    <message>
+        <source>The thin end is wider than the piece. Make it narrower, or the piece wider.</source>
+        <translation>La punta es más ancha que la pieza. Hágala más angosta, o la pieza más ancha.</translation>
+    </message>
+    <message>
+        <source>Wider than it is long. Swap the two, or make the length larger.</source>
+        <translation>Más ancha que larga. Cambie una por otra, o aumente el largo.</translation>
+    </message>
+    <message>
+        <source>The cool side leaves no hot side. Make it smaller than the grate is long.</source>
+        <translation>El lado frío no deja lado caliente. Hágalo menor que el largo de la parrilla.</translation>
+    </message>
+    <message>
+        <source>At best takes longer than usual. Make it at most the usual time.</source>
+        <translation>Lo mejor tarda más que lo normal. Póngalo a lo sumo igual.</translation>
+    </message>
+    <message>
+        <source>At worst is shorter than usual. Make it at least the usual time.</source>
+        <translation>Lo peor tarda menos que lo normal. Póngalo al menos igual.</translation>
+    </message>
+    <message>
+        <source>The crew arrives after the bell. Choose a time before it.</source>
+        <translation>La cuadrilla llega después de la campana. Elija una hora anterior.</translation>
+    </message>
+    <message>
+        <source>Less than it must wait at least. Make it longer.</source>
+        <translation>Menos que la espera mínima. Alárguelo.</translation>
+    </message>
+    <message>
+        <source>The hands need more time than there is. Make this shorter, or the step longer.</source>
+        <translation>Las manos necesitan más tiempo del que hay. Acorte esto o alargue el paso.</translation>
+    </message>
+    <message>
+        <source>A piece does not fit this grate. Make the piece smaller or the grate larger.</source>
+        <translation>Una pieza no cabe en esta parrilla. Achique la pieza o agrande la parrilla.</translation>
+    </message>
+    <message>
+        <source>Does not fit what the dish contains. Take the diet away, or correct the dish.</source>
+        <translation>No va con lo que contiene el plato. Quite la dieta o corrija el plato.</translation>
+    </message>
+    <message>
+        <source>Something still uses it. Free that first.</source>
+        <translation>Algo todavía lo usa. Libérelo primero.</translation>
+    </message>
+    <message>
+        <source>Still needed by: %1. Change that first.</source>
+        <translation>Todavía lo necesita: %1. Cambie eso primero.</translation>
+    </message>
+    <message>
+        <source>Contradicts another field. Change one of the two.</source>
+        <translation>Contradice otro campo. Cambie uno de los dos.</translation>
+    </message>
+    <message>
+        <source>The menu is empty. Add a dish.</source>
+        <translation>El menú está vacío. Agregue un plato.</translation>
+    </message>
+    <message>
+        <source>A crew is 1 to 8 people.</source>
+        <translation>Una cuadrilla es de 1 a 8 personas.</translation>
+    </message>
+    <message>
+        <source>Nobody is invited. Say how many guests come.</source>
+        <translation>No hay invitados. Diga cuántos vienen.</translation>
+    </message>
+    <message>
+        <source>The kit has only %1. Use fewer, or bring more.</source>
+        <translation>El equipo solo tiene %1. Use menos o lleve más.</translation>
+    </message>
+    <message>
+        <source>The shares come to %1 %. Make them 100 %.</source>
+        <translation>Las partes suman %1 %. Que sumen 100 %.</translation>
+    </message>
+    <message>
+        <source>Empty or far too long. Type a few words.</source>
+        <translation>Vacío o demasiado largo. Escriba unas palabras.</translation>
+    </message>
+    <message>
+        <source>%1 is outside the limits. From %2 to %3.</source>
+        <translation>%1 está fuera de los límites. De %2 a %3.</translation>
+    </message>
+    <message>
+        <source>%1 is outside the limits.</source>
+        <translation>%1 está fuera de los límites.</translation>
+    </message>
+    <message>
+        <source>The yield is missing: type how much is ready to eat of 100 bought.</source>
+        <translation>Falta el rendimiento: escriba cuánto queda listo de 100 comprados.</translation>
+    </message>
+    <message>
+        <source>No arrival is agreed, so there is no time to leave.</source>
+        <translation>No hay hora de llegada acordada, así que no hay hora de salida.</translation>
+    </message>
+    <message>
+        <source>Missing: fill it in, or nothing can be reckoned from it.</source>
+        <translation>Falta: complételo, o no se puede calcular con ello.</translation>
+    </message>
+    <message>
+        <source>Nobody in the crew has this skill, or too few have. Give it to somebody, or choose another.</source>
+        <translation>Nadie o muy pocos saben hacerlo. Désela a alguien o elija otra.</translation>
+    </message>
+    <message>
+        <source>That is no longer there. Choose another.</source>
+        <translation>Eso ya no está. Elija otro.</translation>
+    </message>
+    <message>
+        <source>These steps wait for each other. Let one of them wait no longer.</source>
+        <translation>Estos pasos se esperan uno al otro. Que uno ya no espere.</translation>
+    </message>
+    <message>
+        <source>There is no such time. Choose another.</source>
+        <translation>Esa hora no existe. Elija otra.</translation>
+    </message>
+    <message>
+        <source>This cannot be kept. Take it back, or type it anew.</source>
+        <translation>Esto no se puede guardar. Deshágalo o escríbalo de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FieldList</name>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 qt</source>
+        <translation>%1 qt</translation>
+    </message>
+    <message>
+        <source>%1 l</source>
+        <translation>%1 l</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
     </message>
 </context>
 <context>
@@ -1303,6 +1979,260 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::KitFields</name>
+    <message>
+        <source>Grates</source>
+        <translation>Parrillas</translation>
+    </message>
+    <message>
+        <source>A grate</source>
+        <translation>Una parrilla</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Grate</source>
+        <translation>Parrilla</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>A piece of equipment</source>
+        <translation>Una pieza de equipo</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Mesas</translation>
+    </message>
+    <message>
+        <source>A table</source>
+        <translation>Una mesa</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Mesa</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Cool side, no pieces on it</source>
+        <translation>Lado frío, sin piezas</translation>
+    </message>
+    <message>
+        <source>Between pieces</source>
+        <translation>Entre piezas</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Leave it at home</source>
+        <translation>Dejarlo en casa</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::MenuFields</name>
+    <message>
+        <source>Nothing on the menu yet: take dishes from the library, or write one of your own.</source>
+        <translation>El menú está vacío: tome platos del recetario o escriba uno propio.</translation>
+    </message>
+    <message>
+        <source>Add from the library</source>
+        <translation>Agregar del recetario</translation>
+    </message>
+    <message>
+        <source>A dish of your own</source>
+        <translation>Un plato propio</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>New dish</source>
+        <translation>Plato nuevo</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>On the menu</source>
+        <translation>En el menú</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
+    </message>
+    <message>
+        <source>One step more</source>
+        <translation>Un paso más</translation>
+    </message>
+    <message>
+        <source>New step</source>
+        <translation>Paso nuevo</translation>
+    </message>
+    <message>
+        <source>A second dish like this</source>
+        <translation>Otro plato como este</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+    <message>
+        <source>Take off the menu</source>
+        <translation>Quitar del menú</translation>
+    </message>
+    <message>
+        <source>Contains: %1</source>
+        <translation>Contiene: %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>On the line</source>
+        <translation>En la línea</translation>
+    </message>
+    <message>
+        <source>In the eyes of the food code</source>
+        <translation>Según el código de alimentos</translation>
+    </message>
+    <message>
+        <source>Contains</source>
+        <translation>Contiene</translation>
+    </message>
+    <message>
+        <source>No allergen is noted. Unknown is not none: read every label.</source>
+        <translation>No hay alérgenos anotados. No saber no es que no haya: lea cada etiqueta.</translation>
+    </message>
+    <message>
+        <source>Fits these diets</source>
+        <translation>Va con estas dietas</translation>
+    </message>
+    <message>
+        <source>Pull at, in the middle</source>
+        <translation>Sacar a, en el centro</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>For a hundred guests</source>
+        <translation>Para cien invitados</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Width of the thin end</source>
+        <translation>Ancho de la punta</translation>
+    </message>
+    <message>
+        <source>Weight of one, raw</source>
+        <translation>Peso de una, cruda</translation>
+    </message>
+    <message>
+        <source>%1: thickness</source>
+        <translation>%1: grosor</translation>
+    </message>
+    <message>
+        <source>%1: share of all pieces</source>
+        <translation>%1: parte de las piezas</translation>
+    </message>
+    <message>
+        <source>On the plate and on the line</source>
+        <translation>En el plato y en la línea</translation>
+    </message>
+    <message>
+        <source>Pieces in a portion</source>
+        <translation>Piezas por porción</translation>
+    </message>
+    <message>
+        <source>A portion</source>
+        <translation>Una porción</translation>
+    </message>
+    <message>
+        <source>Guests who take it</source>
+        <translation>Invitados que lo toman</translation>
+    </message>
+    <message>
+        <source>A child&apos;s portion</source>
+        <translation>Porción de niño</translation>
+    </message>
+    <message>
+        <source>Seconds</source>
+        <translation>Repeticiones</translation>
+    </message>
+    <message>
+        <source>It stands in</source>
+        <translation>Va en</translation>
+    </message>
+    <message>
+        <source>Pan</source>
+        <translation>Charola</translation>
+    </message>
+    <message>
+        <source>Depth of the pan</source>
+        <translation>Hondura de la charola</translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation>Le caben</translation>
+    </message>
+    <message>
+        <source>Along the table</source>
+        <translation>A lo largo de la mesa</translation>
+    </message>
+    <message>
+        <source>Across the table</source>
+        <translation>A lo ancho de la mesa</translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation>Ingredientes</translation>
+    </message>
+    <message>
+        <source>%1: share of the dish</source>
+        <translation>%1: parte del plato</translation>
+    </message>
+    <message>
+        <source>%1: ready of bought</source>
+        <translation>%1: listo de lo comprado</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::NumberEntry</name>
     <message>
         <source>At least %1</source>
@@ -1453,6 +2383,93 @@
     <message>
         <source>Pulled</source>
         <translation>Sacado</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::StepFields</name>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Take this step out</source>
+        <translation>Quitar este paso</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Cuánto tarda</translation>
+    </message>
+    <message>
+        <source>Usually</source>
+        <translation>Normalmente</translation>
+    </message>
+    <message>
+        <source>At best</source>
+        <translation>En el mejor caso</translation>
+    </message>
+    <message>
+        <source>At worst</source>
+        <translation>En el peor caso</translation>
+    </message>
+    <message>
+        <source>Whose hands</source>
+        <translation>Qué manos</translation>
+    </message>
+    <message>
+        <source>Hands are on it</source>
+        <translation>Manos encima</translation>
+    </message>
+    <message>
+        <source>Skill</source>
+        <translation>Habilidad</translation>
+    </message>
+    <message>
+        <source>People at once</source>
+        <translation>Personas a la vez</translation>
+    </message>
+    <message>
+        <source>At the start, for</source>
+        <translation>Al principio, durante</translation>
+    </message>
+    <message>
+        <source>Turn every</source>
+        <translation>Voltear cada</translation>
+    </message>
+    <message>
+        <source>Putting on takes</source>
+        <translation>Poner tarda</translation>
+    </message>
+    <message>
+        <source>One turn takes</source>
+        <translation>Una vuelta tarda</translation>
+    </message>
+    <message>
+        <source>Taking off takes</source>
+        <translation>Sacar tarda</translation>
+    </message>
+    <message>
+        <source>After other work</source>
+        <translation>Después de otro trabajo</translation>
+    </message>
+    <message>
+        <source>%1: wait at least</source>
+        <translation>%1: esperar al menos</translation>
+    </message>
+    <message>
+        <source>%1: wait at most</source>
+        <translation>%1: esperar a lo sumo</translation>
+    </message>
+    <message>
+        <source>Take the temperature every</source>
+        <translation>Tomar la temperatura cada</translation>
     </message>
 </context>
 <context>
@@ -1711,6 +2728,26 @@
     <message>
         <source>No plan keeps this promise: %1</source>
         <translation>Ningún plan cumple la promesa: %1</translation>
+    </message>
+    <message>
+        <source>Figure changed</source>
+        <translation>Cifra cambiada</translation>
+    </message>
+    <message>
+        <source>Guests changed</source>
+        <translation>Personas cambiadas</translation>
+    </message>
+    <message>
+        <source>Line rearranged</source>
+        <translation>Línea reordenada</translation>
+    </message>
+    <message>
+        <source>Counted in the van</source>
+        <translation>Contado en la camioneta</translation>
+    </message>
+    <message>
+        <source>Placed on the line</source>
+        <translation>Puesto en la línea</translation>
     </message>
 </context>
 </TS>

@@ -5,6 +5,8 @@
 /// heard, felt and seen.
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "live/alarm.h"
 
@@ -58,6 +60,23 @@ class Battery {
 
     /// Hundredths left while it drains; nothing while it charges, or where there is none.
     [[nodiscard]] virtual std::optional<int> percentLeft() = 0;
+};
+
+/// Events as files, in a folder that people can reach.
+class EventFiles {
+  public:
+    EventFiles() = default;
+    EventFiles(const EventFiles&) = delete;
+    EventFiles& operator=(const EventFiles&) = delete;
+    virtual ~EventFiles() = default;
+
+    /// The newest first.
+    [[nodiscard]] virtual std::vector<std::string> names() const = 0;
+    /// Nothing when there is no such file or it cannot be read.
+    [[nodiscard]] virtual std::optional<std::string> read(const std::string& name) const = 0;
+    /// Where it lies; nothing when it could not be written.
+    [[nodiscard]] virtual std::optional<std::string> write(const std::string& name,
+                                                           const std::string& bytes) = 0;
 };
 
 }  // namespace cinder::face

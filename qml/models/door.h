@@ -26,6 +26,17 @@ class Door {
     [[nodiscard]] virtual std::optional<event::Event> described() const = 0;
     [[nodiscard]] virtual Taken redescribe(const std::string& document) = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
+
+    // An event being written; see app::Session.
+    [[nodiscard]] virtual Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) = 0;
+    [[nodiscard]] virtual Result<std::string, app::Refusal> documentOf(const EventId& e) const = 0;
+    [[nodiscard]] virtual std::optional<event::Event> draft() const = 0;
+    [[nodiscard]] virtual Taken edit(const app::Edit& edit, const std::string& field) = 0;
+    [[nodiscard]] virtual bool canUndoEdit() const = 0;
+    [[nodiscard]] virtual Taken undoEdit() = 0;
+    [[nodiscard]] virtual Taken planDraft() = 0;
+    [[nodiscard]] virtual Instant now() = 0;
+
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;
     [[nodiscard]] virtual Taken setRehearsalSpeed(int speed) = 0;
 

@@ -59,7 +59,7 @@ void Events::refresh() {
         rows.push_back({toText(entry.id.text()), there.name(entry.name),
                         there.date(entry.serve, entry.offset) + QStringLiteral(" · ") +
                             there.clock(entry.serve),
-                        entry.isRehearsal});
+                        entry.isRehearsal, entry.isDraft});
     }
     known_.show(std::move(rows));
 }

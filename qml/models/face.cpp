@@ -12,6 +12,7 @@
 #include <QTimer>
 #include <QTranslator>
 
+#include "editor.h"
 #include "events.h"
 #include "food_record.h"
 #include "promise.h"
@@ -49,6 +50,7 @@ struct Face::Parts {
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
           record(door->food(), settings),
+          editor(*door, settings, places.files),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -63,6 +65,7 @@ struct Face::Parts {
     Events events;
     Promise promise;
     FoodRecord record;
+    Editor editor;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -113,6 +116,7 @@ void Face::Parts::speak() {
         QCoreApplication::installTranslator(&translator);
     engine.retranslate();
     day.retell();
+    editor.retell();
     events.refresh();
 }
 
@@ -130,13 +134,15 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->day, &Day::looked, &parts->record,
                      [parts] { parts->record.show(parts->day.snapshot()); });
+    QObject::connect(&parts->editor, &Editor::begun, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->editor, &Editor::planned, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
                      [parts] { parts->speak(); });
     parts->engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
-          static_cast<QObject*>(&parts->record)})
+          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -160,6 +166,7 @@ bool Face::show() {
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
+        {QStringLiteral("editor"), QVariant::fromValue(&parts_->editor)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();
@@ -178,7 +185,11 @@ QImage Face::draw(const View& view) {
     shown->resize(view.size);
     const bool isSheet =
         view.place == QLatin1String("bell") || view.place == QLatin1String("speed");
-    const QString page = parts_->openRecord(view.place);
+    // "make-guests" is the editor at its part "guests".
+    const bool isMaking = view.place.startsWith(QLatin1String("make"));
+    if (isMaking) parts_->editor.go(view.place.mid(5));
+    if (view.place == QLatin1String("new")) parts_->editor.prepare();
+    const QString page = isMaking ? QStringLiteral("make") : parts_->openRecord(view.place);
     const bool isLocked = view.place == QLatin1String("lock");
     go(isSheet || isLocked ? QStringLiteral("lead") : page);
     frameOf(*shown)->setProperty("isLocked", isLocked);

@@ -41,12 +41,15 @@ struct Places {
     /// Where the choices of this device are kept (language, theme, units); an INI file. Empty: not
     /// kept.
     QString settingsFile;
+    /// Where events are written to and read from as files; null: nowhere. Must outlive the face.
+    EventFiles* files = nullptr;
 };
 
 /// One picture of the window: which place, on what screen, in which light and language.
 struct View {
-    /// "start", "holder", a board or page; a sheet over the lead board: "bell", "speed"; a sheet
-    /// over the record: "measure", "pan", "limit".
+    /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
+    /// sheet over the lead board: "bell", "speed"; a sheet over the record: "measure", "pan",
+    /// "limit".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

@@ -94,7 +94,7 @@ const std::vector<Role<OptionRow>>& OptionRow::roles() {
 const std::vector<Role<EventRow>>& EventRow::roles() {
     static const std::vector<Role<EventRow>> all{
         CINDER_ROLE(EventRow, key), CINDER_ROLE(EventRow, name), CINDER_ROLE(EventRow, when),
-        CINDER_ROLE(EventRow, isRehearsal)};
+        CINDER_ROLE(EventRow, isRehearsal), CINDER_ROLE(EventRow, isDraft)};
     return all;
 }
 

@@ -112,6 +112,7 @@ struct EventRow {
     QString name;
     QString when;
     bool isRehearsal = false;
+    bool isDraft = false;
     static const std::vector<Role<EventRow>>& roles();
     friend bool operator==(const EventRow&, const EventRow&) = default;
 };

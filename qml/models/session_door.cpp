@@ -18,6 +18,31 @@ Taken SessionDoor::redescribe(const std::string& document) {
 Taken SessionDoor::open(const EventId& event) {
     return session_.open(event);
 }
+Result<EventId, app::Refusal> SessionDoor::newDraft(const app::NewEvent& wanted) {
+    return session_.newDraft(wanted);
+}
+Result<std::string, app::Refusal> SessionDoor::documentOf(const EventId& e) const {
+    return session_.documentOf(e);
+}
+std::optional<event::Event> SessionDoor::draft() const {
+    const auto* draft = session_.draft();
+    return draft != nullptr ? std::optional(*draft) : std::nullopt;
+}
+Taken SessionDoor::edit(const app::Edit& edit, const std::string& field) {
+    return session_.edit(edit, field);
+}
+bool SessionDoor::canUndoEdit() const {
+    return session_.canUndoEdit();
+}
+Taken SessionDoor::undoEdit() {
+    return session_.undoEdit();
+}
+Taken SessionDoor::planDraft() {
+    return session_.planDraft();
+}
+Instant SessionDoor::now() {
+    return session_.now();
+}
 Result<EventId, app::Refusal> SessionDoor::rehearse(int speed, Duration lead) {
     return session_.rehearse(speed, lead);
 }

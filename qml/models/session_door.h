@@ -16,6 +16,14 @@ class SessionDoor final : public Door {
     [[nodiscard]] std::optional<event::Event> described() const override;
     [[nodiscard]] Taken redescribe(const std::string& document) override;
     [[nodiscard]] Taken open(const EventId& event) override;
+    [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) override;
+    [[nodiscard]] Result<std::string, app::Refusal> documentOf(const EventId& e) const override;
+    [[nodiscard]] std::optional<event::Event> draft() const override;
+    [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
+    [[nodiscard]] bool canUndoEdit() const override;
+    [[nodiscard]] Taken undoEdit() override;
+    [[nodiscard]] Taken planDraft() override;
+    [[nodiscard]] Instant now() override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;
     [[nodiscard]] Taken start(const TaskId& task) override;

@@ -112,6 +112,10 @@ QString Words::date(Instant at, UtcOffset offset) const {
                                                         : QStringLiteral("ddd d MMMM yyyy"));
 }
 
+QString Words::language() const {
+    return settings_.language();
+}
+
 QString Words::name(const LocalText& text) const {
     const auto found = text.in(settings_.language().toStdString());
     return QString::fromUtf8(found.data(), static_cast<qsizetype>(found.size()));

@@ -54,6 +54,9 @@ class Words {
     [[nodiscard]] QString temperature(Temperature t) const;
     [[nodiscard]] QString date(Instant at, UtcOffset offset) const;
 
+    /// "en" or "es".
+    [[nodiscard]] QString language() const;
+
     // --- names ---
     [[nodiscard]] QString name(const LocalText& text) const;
     /// "Lamb legs · cook · 2 of 3": the task, told apart from its brothers.

@@ -10,6 +10,7 @@ Item {
     required property string name
     required property string when
     required property bool isRehearsal
+    required property bool isDraft
     property bool isDemo: false
     property bool isNarrow: false
     signal open()
@@ -32,7 +33,7 @@ Item {
         Label {
             width: parent.width
             visible: text !== ""
-            text: (root.isRehearsal ? qsTr("Rehearsal") + " · " : "") + root.when
+            text: (root.isRehearsal ? qsTr("Rehearsal") + " · " : root.isDraft ? qsTr("Being written") + " · " : "") + root.when
             size: Type.small
             color: Theme.ash
         }

@@ -11,6 +11,7 @@ Flickable {
 
     required property Events events
     property bool isNarrow: false
+    signal make()
     contentHeight: all.height + 2 * Space.wide
     clip: true
     Accessible.role: Accessible.Pane
@@ -29,6 +30,7 @@ Flickable {
             Label { text: qsTr("Cinderbell"); size: Type.title * 1.4; isStrong: true; anchors.verticalCenter: parent.verticalCenter }
         }
         Remark { width: parent.width; text: root.events.refusal; tint: Theme.ember }
+        PressPlate { width: parent.width; height: Space.hurried; tone: "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
         Heading { width: parent.width; visible: root.events.known.count > 0; text: qsTr("On this device") }
         Repeater {
             model: root.events.known

@@ -17,6 +17,7 @@ Item {
     required property Events events
     required property Promise promise
     required property FoodRecord record
+    required property Editor editor
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -27,13 +28,21 @@ Item {
     readonly property bool isCalled: root.day.line.callBoard !== ""
         && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
-    readonly property bool hasRail: root.place !== "start" && root.place !== "holder"
+    readonly property bool hasRail: !["start", "holder", "new", "make"].includes(root.place)
 
     // Sees every touch and takes none.
     PointHandler { onActiveChanged: shade.touched() }
     Connections {
         target: root.events
-        function onOpened() { root.place = "holder" }
+        function onOpened() {
+            if (!root.day.isOpen) root.editor.open()
+            root.place = root.day.isOpen ? "holder" : "make"
+        }
+    }
+    Connections {
+        target: root.editor
+        function onBegun() { root.place = "make" }
+        function onPlanned() { root.events.refresh(); root.place = "promise" }
     }
     WickBand {
         id: wick
@@ -68,7 +77,9 @@ Item {
             anchors.fill: parent
             anchors.bottomMargin: foot.height
 
-            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; isNarrow: root.isNarrow; onMake: { root.editor.prepare(); root.place = "new" } } }
+            Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
+            Repeater { model: root.place === "make" ? 1 : 0; MakePage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onLeave: { root.events.refresh(); root.place = root.day.isOpen ? "more" : "start" } } }
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
             Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise" } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
@@ -76,7 +87,7 @@ Item {
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => root.place = place } }
+            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0

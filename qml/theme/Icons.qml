@@ -35,6 +35,8 @@ QtObject {
     readonly property string minus: "M3.4 10.2 L20.6 10.2 L20.6 13.8 L3.4 13.8 Z"
     /// A tag with a cross cut out: take the last one away.
     readonly property string erase: "M8.4 4 L22 4 L22 20 L8.4 20 L1.4 12 Z M10.6 9.4 L13.2 12 L10.6 14.6 L12.2 16.2 L14.8 13.6 L17.4 16.2 L19 14.6 L16.4 12 L19 9.4 L17.4 7.8 L14.8 10.4 L12.2 7.8 Z"
+    /// A pencil on its point.
+    readonly property string pencil: "M2.6 21.4 L4 15.8 L8.2 20 Z M5.2 14.6 L14.6 5.2 L18.8 9.4 L9.4 18.8 Z M15.8 4 L17.4 2.4 C18 1.8 19 1.8 19.6 2.4 L21.6 4.4 C22.2 5 22.2 6 21.6 6.6 L20 8.2 Z"
     /// An arrow that goes back.
     readonly property string undo: "M9.6 3 L9.6 7 L14 7 C18.6 7 21.6 10 21.6 14.2 C21.6 18.4 18.6 21.2 14 21.2 L7 21.2 L7 17.8 L14 17.8 C16.6 17.8 18.2 16.4 18.2 14.2 C18.2 12 16.6 10.4 14 10.4 L9.6 10.4 L9.6 14.4 L2.4 8.7 Z"
     readonly property string back: "M16 3 L6.6 12 L16 21 L18.6 18.4 L12 12 L18.6 5.6 Z"

@@ -1,5 +1,10 @@
 #include "fixed_day.h"
 
+#include <fstream>
+#include <iterator>
+
+#include "event/draft.h"
+
 namespace cinder::face::fixed {
 
 namespace {
@@ -100,6 +105,25 @@ void addTable(std::vector<app::TaskCard>& tasks) {
 }
 
 }  // namespace
+
+std::optional<event::Event> orchardDraft() {
+    std::ifstream file(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json");
+    const std::string document{std::istreambuf_iterator<char>(file), {}};
+    auto draft = event::parseDraft(document);
+    if (!draft) return std::nullopt;
+    for (auto& dish : draft->menu)
+        if (dish.id.text() == "chicken" && dish.pieces)
+            std::swap(dish.pieces->width, dish.pieces->length);
+    return *std::move(draft);
+}
+
+Taken FixedDoor::edit(const app::Edit& edit, const std::string& field) {
+    auto changed = edit(*written);
+    if (!changed)
+        return fail(app::Refusal{app::Refusal::Why::BadEvent, {}, changed.error(), {}, {}});
+    written = *std::move(changed);
+    return note("edit " + field);
+}
 
 Taken FixedDoor::tick(const TaskId& t, std::int32_t line) {
     for (auto& c : day.tasks)

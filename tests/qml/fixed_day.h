@@ -14,9 +14,13 @@ namespace cinder::face::fixed {
 /// 11:42 of a day whose bell is 13:00. `isRinging` lets the turn that is due call.
 [[nodiscard]] app::Snapshot orchardLunch(bool isRinging = false);
 
+/// demo-data/orchard-harvest-lunch.json with a piece wider than it is long and a yield missing;
+/// nothing when the file is not there.
+[[nodiscard]] std::optional<event::Event> orchardDraft();
+
 class FixedDoor final : public Door {
   public:
-    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)) {}
+    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)), written(orchardDraft()) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
         return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};
@@ -31,6 +35,18 @@ class FixedDoor final : public Door {
         isOpen = true;
         return {};
     }
+    [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent&) override {
+        return day.event;
+    }
+    [[nodiscard]] Result<std::string, app::Refusal> documentOf(const EventId&) const override {
+        return std::string();
+    }
+    [[nodiscard]] std::optional<event::Event> draft() const override { return written; }
+    [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
+    [[nodiscard]] bool canUndoEdit() const override { return true; }
+    [[nodiscard]] Taken undoEdit() override { return note("undo edit"); }
+    [[nodiscard]] Taken planDraft() override { return note("plan"); }
+    [[nodiscard]] Instant now() override { return day.now; }
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int, Duration) override {
         return day.event;
     }
@@ -59,6 +75,8 @@ class FixedDoor final : public Door {
     }
 
     app::Snapshot day;
+    /// The orchard lunch in the editor, with a few things that are not right.
+    std::optional<event::Event> written;
     bool isOpen = true;
     std::vector<std::string> touches;
     FixedFood record{touches};

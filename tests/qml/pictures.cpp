@@ -128,9 +128,36 @@ int main(int argc, char** argv) {
         if (!folder.isEmpty()) QDir().mkpath(folder);
     const Size sizes[] = {{"tablet", 1280, 800, 149}, {"phone", 412, 915, 161}};
     int count = 0;
-    for (const char* place :
-         {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "call", "bell", "speed", "record", "measure", "pan", "limit"})
+    for (const char* place : {"start",
+                              "holder",
+                              "lead",
+                              "fire",
+                              "buffet",
+                              "sheet",
+                              "more",
+                              "settings",
+                              "parts",
+                              "lock",
+                              "call",
+                              "bell",
+                              "speed",
+                              "record",
+                              "measure",
+                              "pan",
+                              "limit",
+                              "new",
+                              "make",
+                              "make-when",
+                              "make-guests",
+                              "make-menu",
+                              "make-library",
+                              "make-dish:lamb",
+                              "make-step:lamb/cook",
+                              "make-site",
+                              "make-crew",
+                              "make-person:ines",
+                              "make-kit",
+                              "make-kit:grate"})
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

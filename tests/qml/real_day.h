@@ -12,6 +12,7 @@
 #include "app/session.h"
 #include "base/clock.h"
 #include "face.h"
+#include "files/event_folder.h"
 #include "journal/operation.h"
 
 class QQuickItem;
@@ -80,6 +81,9 @@ class RealDay {
     /// Every operation of every event, as the disk has them now.
     [[nodiscard]] std::vector<journal::Operation> journal() const;
 
+    /// Where events are written to as files.
+    [[nodiscard]] QString filesFolder() const { return folder_.filePath(QStringLiteral("files")); }
+
     SimulatedClock clock;
     Loudspeaker loudspeaker;
 
@@ -87,6 +91,7 @@ class RealDay {
     QTemporaryDir folder_;
     std::unique_ptr<journal::SqliteStore> store_;
     std::unique_ptr<app::Session> session_;
+    platform::EventFolder files_;
     NoMotor motor_;
     AnyScreen screen_;
     std::unique_ptr<Face> face_;

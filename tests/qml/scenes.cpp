@@ -17,9 +17,37 @@ void forEveryScene(const Manner& manner,
     Loudspeaker sound;
     NoMotor motor;
     AnyScreen screen;
-    for (const char* place :
-         {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit"}) {
+    for (const char* place : {"start",
+                              "holder",
+                              "lead",
+                              "fire",
+                              "buffet",
+                              "sheet",
+                              "more",
+                              "settings",
+                              "parts",
+                              "lock",
+                              "bell",
+                              "speed",
+                              "call",
+                              "band",
+                              "record",
+                              "measure",
+                              "pan",
+                              "limit",
+                              "new",
+                              "make",
+                              "make-when",
+                              "make-guests",
+                              "make-menu",
+                              "make-library",
+                              "make-dish:lamb",
+                              "make-step:lamb/cook",
+                              "make-site",
+                              "make-crew",
+                              "make-person:ines",
+                              "make-kit",
+                              "make-kit:grate"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");

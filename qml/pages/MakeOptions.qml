@@ -1,0 +1,44 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+
+/// One of a few, or any of them: plates in a grid under their heading.
+Column {
+    id: root
+
+    required property string name
+    required property list<string> keys
+    required property list<string> words
+    required property list<string> chosen
+    required property bool isMany
+    required property bool isNarrow
+    signal choose(string key)
+
+    spacing: Space.small
+    Accessible.role: Accessible.Grouping
+    Accessible.name: root.name
+
+    Label { width: parent.width; text: root.name; isStrong: true; Accessible.ignored: true }
+    Grid {
+        id: grid
+        columns: root.isNarrow ? 2 : 3
+        spacing: Space.small
+
+        Repeater {
+            model: root.visible ? root.words.length : 0
+
+            ChoicePlate {
+                id: one
+                required property int index
+                width: Math.floor((root.width - (grid.columns - 1) * grid.spacing) / grid.columns)
+                text: root.words[one.index]
+                isChosen: root.chosen.includes(root.keys[one.index])
+                Accessible.role: root.isMany ? Accessible.Button : Accessible.RadioButton
+                Accessible.checkable: root.isMany
+                onClicked: root.choose(root.keys[one.index])
+            }
+        }
+    }
+}
