@@ -47,12 +47,13 @@ struct Moment {
     std::vector<const char*> places;
 };
 /// Ends a little before the quarter minutes the plan is made of, so that something is just due.
-const Moment kMoments[] = {{"arrival", minutes(118), {"start", "holder", "fire", "buffet"}},
-                           {"fire",
-                            minutes(62) + seconds(20),
-                            {"lead", "promise", "fire", "buffet", "sheet", "more", "settings",
-                             "bell", "speed", "record", "measure", "pan"}},
-                           {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
+const Moment kMoments[] = {
+    {"arrival", minutes(118), {"start", "holder", "fire", "buffet"}},
+    {"fire",
+     minutes(62) + seconds(20),
+     {"lead", "promise", "fire", "buffet", "sheet", "more", "lists", "quantities", "load",
+      "kitchen", "settings", "bell", "speed", "record", "measure", "pan"}},
+    {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.
 bool playUntil(app::Session& session, app::RehearsalCrew& crew, SimulatedClock& clock,

@@ -195,6 +195,7 @@ void Day::dropRefusal() {
 void Day::take(const Taken& taken) {
     refuse(taken ? QString() : Words::refusal(taken.error()));
     beat();
+    Q_EMIT touched();
 }
 
 void Day::start(const QString& task) {

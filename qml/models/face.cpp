@@ -14,6 +14,7 @@
 
 #include "events.h"
 #include "food_record.h"
+#include "lists.h"
 #include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
@@ -49,6 +50,7 @@ struct Face::Parts {
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
           record(door->food(), settings),
+          lists(door->lists(), day, settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -63,6 +65,7 @@ struct Face::Parts {
     Events events;
     Promise promise;
     FoodRecord record;
+    Lists lists;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -83,6 +86,7 @@ Duration Face::Parts::untilNextBeat() const {
 
 void Face::Parts::beat() {
     day.beat();
+    lists.beat();
     day.tellMute(!devices.sound.isAudible());
     if (devices.battery != nullptr) day.tellBattery(devices.battery->percentLeft());
     ringer.attend(day.snapshot().get());
@@ -113,6 +117,7 @@ void Face::Parts::speak() {
         QCoreApplication::installTranslator(&translator);
     engine.retranslate();
     day.retell();
+    lists.retell();
     events.refresh();
 }
 
@@ -136,7 +141,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
-          static_cast<QObject*>(&parts->record)})
+          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->lists)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -160,6 +165,7 @@ bool Face::show() {
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
+        {QStringLiteral("lists"), QVariant::fromValue(&parts_->lists)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();

@@ -8,6 +8,7 @@
 
 #include "door.h"
 #include "fixed_food.h"
+#include "fixed_lists.h"
 
 namespace cinder::face::fixed {
 
@@ -51,6 +52,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] FoodDoor& food() override { return record; }
+    [[nodiscard]] ListsDoor& lists() override { return lists_; }
     void setPerson(std::optional<PersonId> p) override {
         touches.push_back("person " + (p ? p->text() : std::string()));
     }
@@ -68,6 +70,7 @@ class FixedDoor final : public Door {
         touches.push_back(std::move(touch));
         return {};
     }
+    FixedLists lists_;
 };
 
 }  // namespace cinder::face::fixed

@@ -6,9 +6,11 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
+#include <QQuickWindow>
 
 #include "face.h"
 #include "fixed_day.h"
+#include "lists.h"
 
 namespace {
 
@@ -57,8 +59,14 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
         return;
     }
     const QSize pixels(size.width, size.height);
-    const QImage picture =
-        shown.draw({rings ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
+    const bool opens = place == QLatin1String("figure");
+    if (opens)
+        shown.window()->property("lists").value<face::Lists*>()->figures()->open(
+            QStringLiteral("dish/slaw/weight"));
+    const QString where = rings   ? QStringLiteral("fire")
+                          : opens ? QStringLiteral("quantities")
+                                  : place;
+    const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
     if (!folder.isEmpty())
         picture.save(QStringLiteral("%1/%2-%3-%4-%5.png")
@@ -77,7 +85,7 @@ int main(int argc, char** argv) {
     int count = 0;
     for (const char* place :
          {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "call", "bell", "speed", "record", "measure", "pan", "limit"})
+          "call", "bell", "speed", "record", "measure", "pan", "limit", "lists", "quantities", "figure", "load", "kitchen"})
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

@@ -6,6 +6,7 @@
 #include <QQuickWindow>
 
 #include "fixed_day.h"
+#include "lists.h"
 #include "ruler.h"
 #include "scene.h"
 #include "settings.h"
@@ -19,18 +20,24 @@ void forEveryScene(const Manner& manner,
     AnyScreen screen;
     for (const char* place :
          {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit"}) {
+          "bell", "speed", "call", "band", "record", "measure", "pan", "limit", "lists", "quantities", "figure", "number", "load", "kitchen"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
+        const bool isNumber = name == QLatin1String("number");
+        const bool isFigure = name == QLatin1String("figure") || isNumber;
         const SimulatedClock clock{Instant{}};
         Face face(std::make_unique<fixed::FixedDoor>(fixed::orchardLunch(isCall || isBand)), clock,
                   {sound, motor, screen}, {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
-        const View view{isCall   ? QStringLiteral("fire")
-                        : isBand ? QStringLiteral("settings")
-                                 : name,
+        auto* figures = face.window()->property("lists").value<Lists*>()->figures();
+        if (isFigure) figures->open(QStringLiteral("dish/slaw/weight"));
+        if (isNumber) figures->ask(QStringLiteral("value"));
+        const View view{isCall     ? QStringLiteral("fire")
+                        : isBand   ? QStringLiteral("settings")
+                        : isFigure ? QStringLiteral("quantities")
+                                   : name,
                         {manner.glass->width, manner.glass->height},
                         manner.glass->ppi,
                         QString::fromLatin1(manner.theme),

@@ -1,0 +1,23 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Boards
+import Cinderbell.Models
+
+/// A number asked for in between, over the page.
+Sheet {
+    id: root
+
+    required property NumberEntry entry
+    signal keep()
+
+    NumberPad { width: parent.width; name: root.title; entry: root.entry }
+    PressPlate {
+        width: parent.width
+        tone: "water"
+        enabled: root.entry.isReady
+        opacity: enabled ? 1 : 0.4
+        text: qsTr("Keep")
+        onClicked: root.keep()
+    }
+}
