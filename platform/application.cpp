@@ -19,6 +19,7 @@
 #include "face.h"
 #include "haptics/led_vibrator.h"
 #include "journal/sqlite/sqlite_store.h"
+#include "print/paper_folder.h"
 #include "sound/alarm_player.h"
 
 namespace cinder::platform {
@@ -109,7 +110,9 @@ int runApplication(const Launch& launch) {
     LedVibrator haptics;
     ScreenInhibitor wake;
     PowerSupply battery;
-    face::Face face(session, clock, {sound, haptics, wake, &battery},
+    PaperFolder paper(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
+                      QStringLiteral("/Cinderbell"));
+    face::Face face(session, clock, {sound, haptics, wake, &battery, &paper},
                     {demos(), folder + QStringLiteral("/settings.ini")});
     if (!face.show()) return 1;
     if (session.look() && !launch.board.isEmpty()) face.go(launch.board);

@@ -122,6 +122,21 @@
     </message>
 </context>
 <context>
+    <name>FigureView</name>
+    <message>
+        <source>Put an own value</source>
+        <translation>Poner un valor propio</translation>
+    </message>
+    <message>
+        <source>Back to reckoned</source>
+        <translation>Volver a lo calculado</translation>
+    </message>
+    <message>
+        <source>What went into it</source>
+        <translation>De qué se compone</translation>
+    </message>
+</context>
+<context>
     <name>FireBoard</name>
     <message>
         <source>Fire</source>
@@ -183,6 +198,33 @@
     </message>
 </context>
 <context>
+    <name>GuestStrip</name>
+    <message>
+        <source>5 adults fewer</source>
+        <translation>5 adultos menos</translation>
+    </message>
+    <message>
+        <source>5 adults more</source>
+        <translation>5 adultos más</translation>
+    </message>
+    <message>
+        <source>1 child fewer</source>
+        <translation>1 niño menos</translation>
+    </message>
+    <message>
+        <source>1 child more</source>
+        <translation>1 niño más</translation>
+    </message>
+    <message>
+        <source>So many come</source>
+        <translation>Vienen tantos</translation>
+    </message>
+    <message>
+        <source>Leave as agreed</source>
+        <translation>Dejar lo acordado</translation>
+    </message>
+</context>
+<context>
     <name>HolderPage</name>
     <message>
         <source>Who holds this device?</source>
@@ -236,6 +278,21 @@
     </message>
 </context>
 <context>
+    <name>KitchenPage</name>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Nothing is cooked ahead.</source>
+        <translation>No se cocina nada por adelantado.</translation>
+    </message>
+    <message>
+        <source>A thermometer decides what is cold or hot enough. Local codes and the licensed food protection manager decide.</source>
+        <translation>El termómetro decide qué está lo bastante frío o caliente. Deciden los códigos locales y el responsable certificado de inocuidad.</translation>
+    </message>
+</context>
+<context>
     <name>LeadBoard</name>
     <message>
         <source>Lead</source>
@@ -252,6 +309,78 @@
     <message>
         <source>Coming up</source>
         <translation>A continuación</translation>
+    </message>
+</context>
+<context>
+    <name>LinePage</name>
+    <message>
+        <source>Buffet line</source>
+        <translation>Línea del bufé</translation>
+    </message>
+    <message>
+        <source>Plates at the left, guests below.</source>
+        <translation>Platos a la izquierda, invitados abajo.</translation>
+    </message>
+    <message>
+        <source>In serving order</source>
+        <translation>En orden de servicio</translation>
+    </message>
+</context>
+<context>
+    <name>ListsPage</name>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
+    <message>
+        <source>Quantities</source>
+        <translation>Cantidades</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Buffet line</source>
+        <translation>Línea del bufé</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+</context>
+<context>
+    <name>LoadPage</name>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Which way</source>
+        <translation>En qué sentido</translation>
+    </message>
+    <message>
+        <source>Into the van</source>
+        <translation>A la camioneta</translation>
+    </message>
+    <message>
+        <source>On the way home</source>
+        <translation>De regreso</translation>
+    </message>
+    <message>
+        <source>Raw food rides apart from ready food, fuel and charcoal apart from all food. Never load warm coals.</source>
+        <translation>Lo crudo viaja aparte de lo listo; combustible y carbón, aparte de toda comida. Nunca cargues brasas tibias.</translation>
+    </message>
+</context>
+<context>
+    <name>LoadTile</name>
+    <message>
+        <source>Count: %1, %2</source>
+        <translation>Contar: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -287,6 +416,10 @@
         <source>Lock</source>
         <translation>Bloquear</translation>
     </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
 </context>
 <context>
     <name>MoveBellSheet</name>
@@ -308,6 +441,13 @@
     </message>
 </context>
 <context>
+    <name>NumberSheet</name>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
     <name>OptionPlate</name>
     <message>
         <source>Do this</source>
@@ -316,6 +456,63 @@
     <message>
         <source>Do this: %1</source>
         <translation>Hacerlo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>OrderPlate</name>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
+    <message>
+        <source>Drag %1</source>
+        <translation>Arrastrar %1</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+</context>
+<context>
+    <name>PageHead</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+</context>
+<context>
+    <name>PaperPage</name>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Written as a file to print or to send.</source>
+        <translation>Se escribe como archivo para imprimir o enviar.</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño de papel</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Write PDF</source>
+        <translation>Escribir PDF</translation>
+    </message>
+    <message>
+        <source>Write CSV</source>
+        <translation>Escribir CSV</translation>
     </message>
 </context>
 <context>
@@ -545,6 +742,17 @@
     <message>
         <source>What would help, smallest change of each kind</source>
         <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
+    </message>
+</context>
+<context>
+    <name>QuantitiesPage</name>
+    <message>
+        <source>Quantities</source>
+        <translation>Cantidades</translation>
+    </message>
+    <message>
+        <source>Touch a figure to see how it came about.</source>
+        <translation>Toca una cifra para ver de dónde sale.</translation>
     </message>
 </context>
 <context>
@@ -874,6 +1082,53 @@
     <message>
         <source>Battery %1 %</source>
         <translation>Batería %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Figures</name>
+    <message>
+        <source>1 adult</source>
+        <translation>1 adulto</translation>
+    </message>
+    <message>
+        <source>%1 adults</source>
+        <translation>%1 adultos</translation>
+    </message>
+    <message>
+        <source>1 child</source>
+        <translation>1 niño</translation>
+    </message>
+    <message>
+        <source>%1 children</source>
+        <translation>%1 niños</translation>
+    </message>
+    <message>
+        <source>What if: nothing is changed yet. Agreed are %1.</source>
+        <translation>Prueba: aún no cambia nada. Acordado: %1.</translation>
+    </message>
+    <message>
+        <source>own value; reckoned: %1</source>
+        <translation>valor propio; calculado: %1</translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>Por comprar</translation>
+    </message>
+    <message>
+        <source>Line and guests</source>
+        <translation>Línea y personas</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>ahora %1</translation>
+    </message>
+    <message>
+        <source>Adults</source>
+        <translation>Adultos</translation>
+    </message>
+    <message>
+        <source>Children</source>
+        <translation>Niños</translation>
     </message>
 </context>
 <context>
@@ -1303,6 +1558,303 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::LineView</name>
+    <message>
+        <source>Card: no declared allergen</source>
+        <translation>Tarjeta: ningún alérgeno declarado</translation>
+    </message>
+    <message>
+        <source>Card: contains %1</source>
+        <translation>Tarjeta: contiene %1</translation>
+    </message>
+    <message>
+        <source>suits %1</source>
+        <translation>apto para %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>mesa %1</translation>
+    </message>
+    <message>
+        <source>on a riser</source>
+        <translation>sobre un elevador</translation>
+    </message>
+    <message>
+        <source>waits: no room</source>
+        <translation>espera: sin lugar</translation>
+    </message>
+    <message>
+        <source>Table %1 · %2</source>
+        <translation>Mesa %1 · %2</translation>
+    </message>
+    <message>
+        <source>No tables stand where the dishes are loaded: put some in the kit.</source>
+        <translation>No hay mesas donde se cargan los platos: agrega mesas al equipo.</translation>
+    </message>
+    <message>
+        <source>Short by %1: one table more would do.</source>
+        <translation>Faltan %1: bastaría una mesa más.</translation>
+    </message>
+    <message>
+        <source>Short by %1: %2 tables more would do.</source>
+        <translation>Faltan %1: bastarían %2 mesas más.</translation>
+    </message>
+    <message>
+        <source>Everything has room: %1 of %2.</source>
+        <translation>Todo cabe: %1 de %2.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::ListWords</name>
+    <message>
+        <source>how it is served</source>
+        <translation>cómo se sirve</translation>
+    </message>
+    <message>
+        <source>how many guests take it</source>
+        <translation>cuántas personas lo toman</translation>
+    </message>
+    <message>
+        <source>what it is made of</source>
+        <translation>de qué está hecho</translation>
+    </message>
+    <message>
+        <source>the yield</source>
+        <translation>el rendimiento</translation>
+    </message>
+    <message>
+        <source>what it stands in</source>
+        <translation>en qué recipiente va</translation>
+    </message>
+    <message>
+        <source>the size of its pan</source>
+        <translation>el tamaño de su charola</translation>
+    </message>
+    <message>
+        <source>the depth of its pan</source>
+        <translation>la profundidad de su charola</translation>
+    </message>
+    <message>
+        <source>what its vessel holds</source>
+        <translation>cuánto cabe en su recipiente</translation>
+    </message>
+    <message>
+        <source>the length of its vessel</source>
+        <translation>el largo de su recipiente</translation>
+    </message>
+    <message>
+        <source>the width of its vessel</source>
+        <translation>el ancho de su recipiente</translation>
+    </message>
+    <message>
+        <source>what a litre of it weighs</source>
+        <translation>cuánto pesa un litro</translation>
+    </message>
+    <message>
+        <source>what a piece weighs</source>
+        <translation>cuánto pesa una pieza</translation>
+    </message>
+    <message>
+        <source>its pieces</source>
+        <translation>sus piezas</translation>
+    </message>
+    <message>
+        <source>its share of the dish</source>
+        <translation>su parte del plato</translation>
+    </message>
+    <message>
+        <source>the portion</source>
+        <translation>la porción</translation>
+    </message>
+    <message>
+        <source>a child&apos;s portion</source>
+        <translation>la porción infantil</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>las segundas porciones</translation>
+    </message>
+    <message>
+        <source>how long the line is open</source>
+        <translation>cuánto tiempo está abierta la línea</translation>
+    </message>
+    <message>
+        <source>time kept on the road</source>
+        <translation>el margen de viaje</translation>
+    </message>
+    <message>
+        <source>the travel time</source>
+        <translation>el tiempo de viaje</translation>
+    </message>
+    <message>
+        <source>the arrival</source>
+        <translation>la llegada</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>cuántos hay</translation>
+    </message>
+    <message>
+        <source>how many it is given</source>
+        <translation>cuántos se le dan</translation>
+    </message>
+    <message>
+        <source>the tables of the line</source>
+        <translation>las mesas de la línea</translation>
+    </message>
+    <message>
+        <source>when it is done in the kitchen</source>
+        <translation>cuándo se termina en la cocina</translation>
+    </message>
+    <message>
+        <source>an own value</source>
+        <translation>un valor propio</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Guests</source>
+        <translation>Invitados</translation>
+    </message>
+    <message>
+        <source>The event</source>
+        <translation>El evento</translation>
+    </message>
+    <message>
+        <source>stands in the event: %1</source>
+        <translation>está en el evento: %1</translation>
+    </message>
+    <message>
+        <source>common practice - no source</source>
+        <translation>práctica común - sin fuente</translation>
+    </message>
+    <message>
+        <source>common practice: %1</source>
+        <translation>práctica común: %1</translation>
+    </message>
+    <message>
+        <source>from memory, not verified</source>
+        <translation>de memoria, sin verificar</translation>
+    </message>
+    <message>
+        <source>from memory, not verified: %1</source>
+        <translation>de memoria, sin verificar: %1</translation>
+    </message>
+    <message>
+        <source>a value</source>
+        <translation>un valor</translation>
+    </message>
+    <message>
+        <source>%1: say %2</source>
+        <translation>%1: falta %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 is %3, right would be %4</source>
+        <translation>%1: %2 es %3, lo correcto sería %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 does not fit the rest (%3)</source>
+        <translation>%1: %2 no concuerda con lo demás (%3)</translation>
+    </message>
+    <message>
+        <source>1 guest</source>
+        <translation>1 invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests, no children</source>
+        <translation>%1 personas, sin niños</translation>
+    </message>
+    <message>
+        <source>%1 guests, 1 of them a child</source>
+        <translation>%1 personas, 1 de ellas niño</translation>
+    </message>
+    <message>
+        <source>%1 guests, %2 of them children</source>
+        <translation>%1 personas, %2 de ellas niños</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Load</name>
+    <message>
+        <source>%1 missing</source>
+        <translation>faltan %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 back in the van</source>
+        <translation>%1 de %2 de vuelta en la camioneta</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in the van</source>
+        <translation>%1 de %2 en la camioneta</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Falta: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Leave by %1</source>
+        <translation>Salir a más tardar %1</translation>
+    </message>
+    <message>
+        <source>When to leave is not known: say arrival, travel and time kept on the road.</source>
+        <translation>No se sabe cuándo salir: indica llegada, viaje y margen.</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>como mínimo %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>a más tardar %1</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <translation>todo el tiempo</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <translation>%1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>begin by %1, done by %2</source>
+        <translation>empezar a más tardar %1, listo a más tardar %2</translation>
+    </message>
+    <message>
+        <source>done by %1</source>
+        <translation>listo a más tardar %1</translation>
+    </message>
+    <message>
+        <source>then: %1</source>
+        <translation>después: %1</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::NumberEntry</name>
     <message>
         <source>At least %1</source>
@@ -1311,6 +1863,49 @@
     <message>
         <source>At most %1</source>
         <translation>Como máximo %1</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Papers</name>
+    <message>
+        <source>Purchase list</source>
+        <translation>Lista de compras</translation>
+    </message>
+    <message>
+        <source>Pack list</source>
+        <translation>Lista de carga</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Hoja de ruta</translation>
+    </message>
+    <message>
+        <source>Buffet plan</source>
+        <translation>Plano del bufé</translation>
+    </message>
+    <message>
+        <source>Dish cards</source>
+        <translation>Tarjetas de platos</translation>
+    </message>
+    <message>
+        <source>Temperature record</source>
+        <translation>Registro de temperaturas</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1. %2</source>
+        <translation>No se escribió: %1. %2</translation>
+    </message>
+    <message>
+        <source>This device writes no files.</source>
+        <translation>Este dispositivo no escribe archivos.</translation>
     </message>
 </context>
 <context>
@@ -1453,6 +2048,34 @@
     <message>
         <source>Pulled</source>
         <translation>Sacado</translation>
+    </message>
+    <message>
+        <source>Line, in serving order</source>
+        <translation>Línea, en orden de servicio</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>mesa %1</translation>
+    </message>
+    <message>
+        <source>riser</source>
+        <translation>elevador</translation>
+    </message>
+    <message>
+        <source>All placed</source>
+        <translation>Todo puesto</translation>
+    </message>
+    <message>
+        <source>%1 of %2 placed</source>
+        <translation>%1 de %2 puestos</translation>
+    </message>
+    <message>
+        <source>plates first</source>
+        <translation>los platos primero</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
     </message>
 </context>
 <context>
@@ -1711,6 +2334,26 @@
     <message>
         <source>No plan keeps this promise: %1</source>
         <translation>Ningún plan cumple la promesa: %1</translation>
+    </message>
+    <message>
+        <source>Figure changed</source>
+        <translation>Cifra cambiada</translation>
+    </message>
+    <message>
+        <source>Guests changed</source>
+        <translation>Personas cambiadas</translation>
+    </message>
+    <message>
+        <source>Line rearranged</source>
+        <translation>Línea reordenada</translation>
+    </message>
+    <message>
+        <source>Counted in the van</source>
+        <translation>Contado en la camioneta</translation>
+    </message>
+    <message>
+        <source>Placed on the line</source>
+        <translation>Puesto en la línea</translation>
     </message>
 </context>
 </TS>

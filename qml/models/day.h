@@ -160,6 +160,8 @@ class Day : public QObject {
     void personChanged();
 
   private:
+    /// One vessel of the line stands in its place.
+    void place(int line);
     void refuse(const QString& why);
     void showLists();
     void showSeconds();

@@ -5,8 +5,12 @@
 /// heard, felt and seen.
 
 #include <optional>
+#include <string>
+
+#include <QString>
 
 #include "live/alarm.h"
+#include "report/document.h"
 
 namespace cinder::face {
 
@@ -58,6 +62,24 @@ class Battery {
 
     /// Hundredths left while it drains; nothing while it charges, or where there is none.
     [[nodiscard]] virtual std::optional<int> percentLeft() = 0;
+};
+
+/// Writes sheets where a person finds them again.
+class Printer {
+  public:
+    Printer() = default;
+    Printer(const Printer&) = delete;
+    Printer& operator=(const Printer&) = delete;
+    virtual ~Printer() = default;
+
+    struct Written {
+        QString path;     ///< where it went, or was to go
+        QString problem;  ///< why it did not; empty when it did
+    };
+    /// `name` of the file with its ending; one of that name is replaced.
+    [[nodiscard]] virtual Written writePdf(const report::Document& document, bool isLetter,
+                                           const QString& name) = 0;
+    [[nodiscard]] virtual Written writeText(const std::string& text, const QString& name) = 0;
 };
 
 }  // namespace cinder::face

@@ -50,7 +50,7 @@ struct Face::Parts {
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
           record(door->food(), settings),
-          lists(door->lists(), day, settings),
+          lists(door->lists(), day, settings, theDevices.printer),
           ringer(theDevices, theClock) {}
 
     void beat();

@@ -78,10 +78,12 @@ QString Figures::guests() const {
     return ListWords::guests(present());
 }
 QString Figures::adults() const {
-    return tr("%1 adults").arg(present().adults);
+    const auto count = present().adults;
+    return count == 1 ? tr("1 adult") : tr("%1 adults").arg(count);
 }
 QString Figures::children() const {
-    return tr("%1 children").arg(present().children);
+    const auto count = present().children;
+    return count == 1 ? tr("1 child") : tr("%1 children").arg(count);
 }
 QString Figures::trial() const {
     if (!tried_ || !lists_) return {};
@@ -178,7 +180,13 @@ void Figures::tellOpen() {
 }
 
 QString Figures::name() const {
-    return open_ ? words_.name(open_->name) : QString();
+    if (!open_) return {};
+    const QString name = words_.name(open_->name);
+    // "Ready weight" alone does not say of what.
+    for (const event::Dish& dish : shown()->event.menu)
+        if (open_->key.starts_with("dish/" + dish.id.text() + "/"))
+            return words_.name(dish.name) + QStringLiteral(" · ") + name;
+    return name;
 }
 QString Figures::amount() const {
     return open_ ? words_.amount(open_->amount) : QString();

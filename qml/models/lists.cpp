@@ -5,8 +5,13 @@
 
 namespace cinder::face {
 
-Lists::Lists(ListsDoor& door, Day& day, const Settings& settings, QObject* parent)
-    : QObject(parent), door_(door), figures_(door, day, settings), load_(door, day, settings) {
+Lists::Lists(ListsDoor& door, Day& day, const Settings& settings, Printer* printer, QObject* parent)
+    : QObject(parent),
+      door_(door),
+      figures_(door, day, settings),
+      load_(door, day, settings),
+      line_(door, day, settings),
+      papers_(door, settings, printer) {
     connect(&settings, &Settings::changed, this, [this] { retell(); });
     connect(&day, &Day::touched, this, [this] { beat(); });
 }
@@ -21,6 +26,8 @@ void Lists::beat() {
 void Lists::retell() {
     figures_.show(seen_);
     load_.show(seen_);
+    line_.show(seen_);
+    papers_.retell();
 }
 
 }  // namespace cinder::face

@@ -33,6 +33,8 @@ class ListsDoor {
     [[nodiscard]] virtual Result<void, app::Refusal> pack(const std::string& row,
                                                           journal::Packed::Where where,
                                                           std::int32_t count) = 0;
+    [[nodiscard]] virtual Result<app::Paper, app::Refusal> paper(app::Sheet sheet,
+                                                                 const report::Style& style) = 0;
 };
 
 /// On a session.
@@ -63,6 +65,10 @@ class SessionListsDoor final : public ListsDoor {
                                                   journal::Packed::Where where,
                                                   std::int32_t count) override {
         return session_.pack(row, where, count);
+    }
+    [[nodiscard]] Result<app::Paper, app::Refusal> paper(app::Sheet sheet,
+                                                         const report::Style& style) override {
+        return session_.paper(sheet, style);
     }
 
   private:

@@ -13,7 +13,7 @@ T.AbstractButton {
     required property bool isOwn
     required property bool opens
 
-    implicitHeight: Math.max(Space.touch, face.implicitHeight)
+    implicitHeight: Math.max(Space.touch, root.implicitContentHeight)
     enabled: root.opens
     Accessible.role: Accessible.Button
     Accessible.name: root.name + ": " + root.amount + (root.note !== "" ? ", " + root.note : "")
@@ -25,7 +25,6 @@ T.AbstractButton {
         fill: root.down ? Theme.waterWash : root.isOwn ? Theme.emberWash : root.opens ? Theme.plate : Theme.ground
     }
     contentItem: FigureFace {
-        id: face
         name: root.name
         amount: root.amount
         note: root.note

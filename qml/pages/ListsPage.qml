@@ -24,5 +24,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.plus; text: qsTr("Quantities"); onClicked: root.go("quantities") }
         PagePlate { width: all.share; glyph: Icons.putOn; text: qsTr("Load"); onClicked: root.go("load") }
         PagePlate { width: all.share; glyph: Icons.rest; text: qsTr("Kitchen"); onClicked: root.go("kitchen") }
+        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Buffet line"); onClicked: root.go("line") }
+        PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Paper"); onClicked: root.go("paper") }
     }
 }

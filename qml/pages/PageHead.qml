@@ -3,7 +3,7 @@ import Cinderbell.Theme
 import Cinderbell.Parts
 
 /// The head of a page: the way back, what it is, and a line about it.
-Row {
+Item {
     id: root
 
     required property string title
@@ -11,12 +11,14 @@ Row {
     property string backName: qsTr("Back")
     signal back()
 
-    spacing: Space.margin
+    implicitHeight: Math.max(way.height, words.height)
 
     PressPlate { id: way; glyph: Icons.back; Accessible.name: root.backName; onClicked: root.back() }
     Column {
-        anchors.verticalCenter: way.verticalCenter
-        width: root.width - way.width - root.spacing
+        id: words
+        x: way.width + Space.margin
+        y: Math.max(0, Math.round((way.height - height) / 2))
+        width: root.width - x
         spacing: Space.tight
 
         Label { width: parent.width; text: root.title; size: Type.title; isStrong: true; maximumLineCount: 4; Accessible.role: Accessible.Heading }

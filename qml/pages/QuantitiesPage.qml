@@ -30,7 +30,7 @@ Item {
 
             PageHead { width: parent.width; title: qsTr("Quantities"); note: qsTr("Touch a figure to see how it came about."); onBack: root.back() }
             GuestStrip { width: parent.width; figures: root.figures; isNarrow: root.isNarrow }
-            Remark { width: parent.width; text: root.figures.holes; tint: Theme.ember }
+            Remark { width: parent.width; text: root.figures.holes; tint: Theme.ember; lines: 99 }
             Repeater {
                 model: root.figures.groups
 

@@ -82,6 +82,8 @@ Item {
             Repeater { model: root.place === "quantities" ? 1 : 0; QuantitiesPage { anchors.fill: parent; figures: root.lists.figures; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "load" ? 1 : 0; LoadPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "kitchen" ? 1 : 0; KitchenPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "line" ? 1 : 0; LinePage { anchors.fill: parent; line: root.lists.line; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "paper" ? 1 : 0; PaperPage { anchors.fill: parent; papers: root.lists.papers; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0

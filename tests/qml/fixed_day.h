@@ -17,7 +17,9 @@ namespace cinder::face::fixed {
 
 class FixedDoor final : public Door {
   public:
-    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)) {}
+    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)) {
+        day.line = lists_.lists()->line;
+    }
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
         return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};

@@ -25,10 +25,10 @@ live::Day describedDay() {
 Listed listsOf(live::Day day) {
     const auto reckoned = app::reckonFor(app::eventAsItStands(day), day, nullptr);
     int place = 0;
-    for (const auto& row : reckoned->all.pack)
+    for (const auto& card : app::makeLists(*reckoned, {})->pack)
         if (++place % 3 != 0) {
-            day.packed[row.key].out = 1000;
-            day.packed[row.key].home = place % 5 == 0 ? 0 : 1000;
+            day.packed[card.key].out = place % 4 == 0 ? card.wanted / 2 : card.wanted;
+            day.packed[card.key].home = place % 5 == 0 ? 0 : card.wanted;
         }
     if (!reckoned->all.line.stands.empty())
         day.packed["line/" + reckoned->all.line.stands.front().dish.text() + "/1"].line = 1;

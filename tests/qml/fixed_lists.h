@@ -26,6 +26,10 @@ class FixedLists final : public ListsDoor {
                                                   std::int32_t) override {
         return {};
     }
+    [[nodiscard]] Result<app::Paper, app::Refusal> paper(app::Sheet,
+                                                         const report::Style&) override {
+        return app::Paper{};
+    }
 };
 
 }  // namespace cinder::face::fixed

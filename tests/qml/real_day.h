@@ -13,6 +13,7 @@
 #include "base/clock.h"
 #include "face.h"
 #include "journal/operation.h"
+#include "print/paper_folder.h"
 
 class QQuickItem;
 class QQuickWindow;
@@ -89,6 +90,7 @@ class RealDay {
     std::unique_ptr<app::Session> session_;
     NoMotor motor_;
     AnyScreen screen_;
+    platform::PaperFolder paper_{folder_.filePath(QStringLiteral("paper"))};
     std::unique_ptr<Face> face_;
 };
 

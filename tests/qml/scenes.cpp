@@ -19,13 +19,16 @@ void forEveryScene(const Manner& manner,
     NoMotor motor;
     AnyScreen screen;
     for (const char* place :
-         {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit", "lists", "quantities", "figure", "number", "load", "kitchen"}) {
+         {"start",    "holder",  "lead",    "fire",  "buffet", "sheet",      "more",
+          "settings", "parts",   "lock",    "bell",  "speed",  "call",       "band",
+          "record",   "measure", "pan",     "limit", "lists",  "quantities", "figure",
+          "number",   "load",    "kitchen", "line",  "order",  "paper"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
         const bool isNumber = name == QLatin1String("number");
         const bool isFigure = name == QLatin1String("figure") || isNumber;
+        const bool isOrder = name == QLatin1String("order");
         const SimulatedClock clock{Instant{}};
         Face face(std::make_unique<fixed::FixedDoor>(fixed::orchardLunch(isCall || isBand)), clock,
                   {sound, motor, screen}, {demoEvents(), {}});
@@ -34,8 +37,12 @@ void forEveryScene(const Manner& manner,
         auto* figures = face.window()->property("lists").value<Lists*>()->figures();
         if (isFigure) figures->open(QStringLiteral("dish/slaw/weight"));
         if (isNumber) figures->ask(QStringLiteral("value"));
+        if (isOrder)
+            face.window()->property("lists").value<Lists*>()->line()->choose(
+                QStringLiteral("slaw"));
         const View view{isCall     ? QStringLiteral("fire")
                         : isBand   ? QStringLiteral("settings")
+                        : isOrder  ? QStringLiteral("line")
                         : isFigure ? QStringLiteral("quantities")
                                    : name,
                         {manner.glass->width, manner.glass->height},

@@ -7,6 +7,7 @@
 #include "lists.h"
 #include "walk.h"
 
+#include <QFile>
 #include <QQuickWindow>
 
 using namespace cinder;
@@ -107,7 +108,8 @@ void loadTheVan(const Glass& glass) {
     CHECK(packed.where == journal::Packed::Where::Out);
     CHECK(packed.count >= 1);
     walk.undo();
-    for (const auto& card : walk.app.session().lists()->pack)
+    const auto empty = walk.app.session().lists();
+    for (const auto& card : empty->pack)
         CHECK(card.out == 0);
 
     walk.touch(walk.seekButton(text("Count")));
@@ -116,13 +118,14 @@ void loadTheVan(const Glass& glass) {
 
     // All of it goes out; on the way home one thing is left behind.
     std::string kept;
-    for (const auto& card : walk.app.session().lists()->pack) {
+    const auto lists = walk.app.session().lists();
+    for (const auto& card : lists->pack) {
         REQUIRE(walk.app.session().pack(card.key, journal::Packed::Where::Out, card.wanted));
         if (card.comesBack) kept = card.key;
     }
-    for (const auto& card : walk.app.session().lists()->pack)
+    for (const auto& card : lists->pack)
         if (card.comesBack && card.key != kept)
-            REQUIRE(walk.app.session().pack(card.key, journal::Packed::Where::Home, card.out));
+            REQUIRE(walk.app.session().pack(card.key, journal::Packed::Where::Home, card.wanted));
     walk.app.pass(std::chrono::seconds{20});
     auto* home = walk.seek([](QQuickItem& item) {
         return roleOf(item) == QAccessible::RadioButton && nameOf(item) == text("On the way home");
@@ -159,4 +162,76 @@ TEST_CASE("the kitchen page names every limit of what is cooked ahead") {
     CHECK(walk.seek([](QQuickItem& item) {
         return nameOf(item).contains(text("FDA Food Code 2022, 3-501.14(A)(1)"));
     }) != nullptr);
+}
+
+namespace {
+
+void rearrange(const Glass& glass) {
+    ListsWalk walk(glass, "Buffet line");
+    const auto before = walk.app.look()->line;
+    const auto first = before.front().dish;
+    const QString name = QString::fromStdString(std::string(before.front().name.in("en")));
+    walk.touch(walk.seekButton(text("Show ") + name));
+    const auto later = walk.note<journal::LineOrdered>(walk.seekButton(text("Later")));
+    REQUIRE(later.dishes.size() > 2);
+    CHECK(later.dishes[1] == first);
+    CHECK_FALSE(walk.app.look()->line.front().dish == first);
+    walk.undo();
+    CHECK(walk.app.look()->line.front().dish == first);
+
+    // By its grip, two rows down.
+    auto* grip = walk.seekButton(text("Drag ") + name);
+    REQUIRE(grip != nullptr);
+    const QPointF from = grip->mapToScene(QPointF(grip->width() / 2, grip->height() / 2));
+    const auto operations = walk.app.journal().size();
+    walk.finger.drag(from, from + QPointF(0, 2.05 * (grip->height() + 8)));
+    REQUIRE(walk.app.journal().size() == operations + 1);
+    const auto after = walk.app.session().described()->quantities->lineOrder;
+    REQUIRE(after.size() > 2);
+    CHECK_FALSE(after[0] == first);
+
+    // The board's set-up list is the line as it now stands.
+    walk.go(text("Buffet"));
+    auto* tile = walk.seek([](QQuickItem& item) {
+        return roleOf(item) == QAccessible::CheckBox && nameOf(item).startsWith(text("1 · "));
+    });
+    const auto placed = walk.note<journal::Packed>(tile);
+    CHECK(placed.where == journal::Packed::Where::Line);
+    CHECK(placed.row == walk.app.look()->line.front().key);
+    CHECK(walk.app.look()->line.front().isPlaced);
+}
+
+void writePapers(const Glass& glass) {
+    ListsWalk walk(glass, "Paper");
+    auto* papers = walk.lists().papers();
+    for (const QString& name : papers->names()) {
+        INFO(name.toStdString());
+        walk.touch(walk.seek(named(QAccessible::RadioButton, name)));
+        walk.touch(walk.seek(named(QAccessible::RadioButton, text("A4"))));
+        walk.touch(walk.seekButton(text("Write PDF")));
+        REQUIRE(papers->isWritten());
+        const QString path = papers->said().mid(papers->said().indexOf(QLatin1Char('/')));
+        QFile file(path);
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        CHECK(file.read(5) == QByteArray("%PDF-"));
+        CHECK(isReadable(walk.app.root(), papers->said()));
+        if (!papers->hasTable()) continue;
+        walk.touch(walk.seekButton(text("Write CSV")));
+        CHECK(papers->isWritten());
+        QFile list(papers->said().mid(papers->said().indexOf(QLatin1Char('/'))));
+        REQUIRE(list.open(QIODevice::ReadOnly));
+        CHECK(list.readAll().contains("\r\n"));
+    }
+}
+
+}  // namespace
+
+TEST_CASE("a dish goes along the line by touch, and the set-up list follows") {
+    rearrange(kTablet);
+    rearrange(kPhone);
+}
+
+TEST_CASE("every sheet is written by touch, and it is said where the file went") {
+    writePapers(kTablet);
+    writePapers(kPhone);
 }
