@@ -20,6 +20,7 @@
 #include "files/event_folder.h"
 #include "haptics/led_vibrator.h"
 #include "journal/sqlite/sqlite_store.h"
+#include "print/paper_folder.h"
 #include "sound/alarm_player.h"
 
 namespace cinder::platform {
@@ -110,9 +111,12 @@ int runApplication(const Launch& launch) {
     LedVibrator haptics;
     ScreenInhibitor wake;
     PowerSupply battery;
-    EventFolder files(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
-                      QStringLiteral("/Cinderbell"));
-    face::Face face(session, clock, {sound, haptics, wake, &battery},
+    const QString documents =
+        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
+        QStringLiteral("/Cinderbell");
+    EventFolder files(documents);
+    PaperFolder paper(documents);
+    face::Face face(session, clock, {sound, haptics, wake, &battery, &paper},
                     {demos(), folder + QStringLiteral("/settings.ini"), &files});
     if (!face.show()) return 1;
     if (session.look() && !launch.board.isEmpty()) face.go(launch.board);

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "app/list_cards.h"
+#include "app/paper.h"
 #include "app/snapshot.h"
 #include "base/clock.h"
 #include "base/result.h"
@@ -22,6 +23,7 @@
 #include "live/day.h"
 #include "live/remaining.h"
 #include "plan/planner.h"
+#include "report/style.h"
 
 namespace cinder::app {
 
@@ -210,6 +212,8 @@ class Session {
     /// So many of a row (PackCard::key or StandCard::key) are there now.
     [[nodiscard]] Result<void, Refusal> pack(const std::string& row, journal::Packed::Where where,
                                              std::int32_t count);
+    /// A sheet of the open event as it now stands (session_paper.cpp); NoPlan when it needs one.
+    [[nodiscard]] Result<Paper, Refusal> paper(Sheet sheet, const report::Style& style);
 
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.

@@ -15,6 +15,7 @@ Item {
     required property string state
     required property bool isLate
     required property bool isDue
+    required property bool isList
     required property string awaited
     required property string countdown
     required property string startText
@@ -133,7 +134,7 @@ Item {
         Grid {
             width: parent.width
             // What cannot begin yet is one line; its list would only bury what can.
-            visible: root.showsLines && (root.canStart || root.canFinish) && root.lines.count > 0
+            visible: root.showsLines && (root.canStart || root.canFinish || root.isList && root.isOpen) && root.lines.count > 0
             columns: root.columns
             spacing: Space.small
 

@@ -195,6 +195,7 @@ void Day::dropRefusal() {
 void Day::take(const Taken& taken) {
     refuse(taken ? QString() : Words::refusal(taken.error()));
     beat();
+    Q_EMIT touched();
 }
 
 void Day::start(const QString& task) {
@@ -210,7 +211,13 @@ void Day::turn(const QString& task) {
     take(door_.turn(taskId(task)));
 }
 void Day::tick(const QString& task, int line) {
+    if (task == QLatin1String(kLineRow)) return place(line);
     take(door_.tick(taskId(task), line));
+}
+void Day::place(int line) {
+    const auto at = static_cast<std::size_t>(line);
+    if (!seen_ || at >= seen_->line.size()) return;
+    take(door_.lists().pack(seen_->line[at].key, journal::Packed::Where::Line, 1));
 }
 void Day::acknowledge(const QString& alarm) {
     take(door_.acknowledge(alarm.toStdString()));

@@ -143,7 +143,12 @@ class Day : public QObject {
     Q_INVOKABLE void setSpeed(int speed);
     Q_INVOKABLE void dropRefusal();
 
+    /// What became of a touch on another page: shown as those on the boards are.
+    void take(const Taken& taken);
+
   Q_SIGNALS:
+    /// Something was touched, taken or not.
+    void touched();
     void isOpenChanged();
     /// The day was looked at again, after every beat and every touch.
     void looked();
@@ -155,7 +160,8 @@ class Day : public QObject {
     void personChanged();
 
   private:
-    void take(const Taken& taken);
+    /// One vessel of the line stands in its place.
+    void place(int line);
     void refuse(const QString& why);
     void showLists();
     void showSeconds();

@@ -8,7 +8,10 @@
 #include <string>
 #include <vector>
 
+#include <QString>
+
 #include "live/alarm.h"
+#include "report/document.h"
 
 namespace cinder::face {
 
@@ -77,6 +80,24 @@ class EventFiles {
     /// Where it lies; nothing when it could not be written.
     [[nodiscard]] virtual std::optional<std::string> write(const std::string& name,
                                                            const std::string& bytes) = 0;
+};
+
+/// Writes sheets where a person finds them again.
+class Printer {
+  public:
+    Printer() = default;
+    Printer(const Printer&) = delete;
+    Printer& operator=(const Printer&) = delete;
+    virtual ~Printer() = default;
+
+    struct Written {
+        QString path;     ///< where it went, or was to go
+        QString problem;  ///< why it did not; empty when it did
+    };
+    /// `name` of the file with its ending; one of that name is replaced.
+    [[nodiscard]] virtual Written writePdf(const report::Document& document, bool isLetter,
+                                           const QString& name) = 0;
+    [[nodiscard]] virtual Written writeText(const std::string& text, const QString& name) = 0;
 };
 
 }  // namespace cinder::face

@@ -10,6 +10,7 @@
 #include "app/session.h"
 #include "app/snapshot.h"
 #include "food_door.h"
+#include "lists_door.h"
 
 namespace cinder::face {
 
@@ -51,6 +52,8 @@ class Door {
     [[nodiscard]] virtual Taken replan() = 0;
     /// The food-safety record of the open event.
     [[nodiscard]] virtual FoodDoor& food() = 0;
+    /// Quantities, line and van.
+    [[nodiscard]] virtual ListsDoor& lists() = 0;
     virtual void setPerson(std::optional<PersonId> person) = 0;
 
     /// Null while no event is open.

@@ -15,6 +15,7 @@
 #include "editor.h"
 #include "events.h"
 #include "food_record.h"
+#include "lists.h"
 #include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
@@ -51,6 +52,7 @@ struct Face::Parts {
           promise(*door, settings),
           record(door->food(), settings),
           editor(*door, settings, places.files),
+          lists(door->lists(), day, settings, theDevices.printer),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -66,6 +68,7 @@ struct Face::Parts {
     Promise promise;
     FoodRecord record;
     Editor editor;
+    Lists lists;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -86,6 +89,7 @@ Duration Face::Parts::untilNextBeat() const {
 
 void Face::Parts::beat() {
     day.beat();
+    lists.beat();
     day.tellMute(!devices.sound.isAudible());
     if (devices.battery != nullptr) day.tellBattery(devices.battery->percentLeft());
     ringer.attend(day.snapshot().get());
@@ -117,6 +121,7 @@ void Face::Parts::speak() {
     engine.retranslate();
     day.retell();
     editor.retell();
+    lists.retell();
     events.refresh();
 }
 
@@ -142,7 +147,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
-          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor)})
+          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
+          static_cast<QObject*>(&parts->lists)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -167,6 +173,7 @@ bool Face::show() {
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
         {QStringLiteral("editor"), QVariant::fromValue(&parts_->editor)},
+        {QStringLiteral("lists"), QVariant::fromValue(&parts_->lists)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();

@@ -32,6 +32,8 @@ struct Devices {
     Wake& wake;
     /// Null where nobody can tell.
     Battery* battery = nullptr;
+    /// Null: this device writes no files.
+    Printer* printer = nullptr;
 };
 
 /// What the platform knows about where things lie.

@@ -263,12 +263,25 @@ std::vector<TaskRow> RowMaker::buffet(const app::Snapshot& day) {
     });
     std::vector<TaskRow> rows;
     QString above;
+    // Before what is over; with it once every vessel is placed.
+    const bool isLaid = std::all_of(day.line.begin(), day.line.end(),
+                                    [](const app::StandCard& card) { return card.isPlaced; });
+    bool isLineDue = !day.line.empty();
+    const auto addLine = [&] {
+        rows.push_back(line(day));
+        const QString part = isLaid ? RowMaker::tr("Finished") : RowMaker::tr("Line");
+        if (part != above) rows.back().heading = part;
+        above = part;
+        isLineDue = false;
+    };
     for (const auto* card : cards) {
+        if (isLineDue && !isOpen(*card)) addLine();
         rows.push_back(task(*card, day));
         const QString part = isOpen(*card) ? rows.back().station : RowMaker::tr("Finished");
         if (part != above) rows.back().heading = part;
         above = part;
     }
+    if (isLineDue) addLine();
     return rows;
 }
 

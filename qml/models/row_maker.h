@@ -39,6 +39,8 @@ class RowMaker {
     [[nodiscard]] static std::optional<Instant> nextAtGrate(const app::Snapshot& day);
 
   private:
+    /// The line as it is laid out, vessel by vessel, to be ticked as each is placed.
+    [[nodiscard]] TaskRow line(const app::Snapshot& day);
     [[nodiscard]] std::vector<TaskRow> rowsOf(const std::vector<const app::TaskCard*>& cards,
                                               const app::Snapshot& day);
 
@@ -46,6 +48,9 @@ class RowMaker {
     /// One inner list for each task, kept so that a tick changes a line and not the plate.
     std::map<TaskId, std::shared_ptr<ListOf<LineRow>>> lines_;
 };
+
+/// The row of the Buffet board that is no task: the set-up list of the line.
+inline constexpr const char* kLineRow = "line";
 
 [[nodiscard]] const app::TaskCard* findCard(const app::Snapshot& day, const TaskId& id);
 [[nodiscard]] bool isOpen(const app::TaskCard& card);

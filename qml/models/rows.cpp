@@ -43,6 +43,7 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, latestText),
         CINDER_ROLE(TaskRow, awaited),
         CINDER_ROLE(TaskRow, countdown),
+        CINDER_ROLE(TaskRow, isList),
         CINDER_ROLE(TaskRow, isDue),
         CINDER_ROLE(TaskRow, progress),
         CINDER_ROLE(TaskRow, turnsDone),

@@ -41,6 +41,7 @@ struct TaskRow {
     /// What is awaited, and how long: "turn 2 of 4", "3:05".
     QString awaited;
     QString countdown;
+    bool isList = false;  ///< nothing but lines to tick, begun and done by them
     bool isDue = false;   ///< the countdown has run out
     double progress = 0;  ///< of its own time, 0 to 1
     int turnsDone = 0;

@@ -9,7 +9,8 @@ namespace cinder::face {
 
 class SessionDoor final : public Door {
   public:
-    explicit SessionDoor(app::Session& session) : session_(session), food_(session) {}
+    explicit SessionDoor(app::Session& session)
+        : session_(session), food_(session), lists_(session) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
@@ -36,12 +37,14 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }
+    [[nodiscard]] ListsDoor& lists() override { return lists_; }
     void setPerson(std::optional<PersonId> person) override;
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() override;
 
   private:
     app::Session& session_;
     SessionFoodDoor food_;
+    SessionListsDoor lists_;
 };
 
 }  // namespace cinder::face

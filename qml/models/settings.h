@@ -5,6 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 #include <QString>
+#include <QVariant>
 
 namespace cinder::face {
 

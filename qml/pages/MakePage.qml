@@ -86,6 +86,6 @@ Item {
             onClicked: root.editor.plan()
         }
     }
-    NumberSheet { id: pad; z: 2; anchors.fill: parent; visible: root.sheet === "number"; editor: root.editor; onClosed: root.sheet = "" }
+    FieldNumberSheet { id: pad; z: 2; anchors.fill: parent; visible: root.sheet === "number"; editor: root.editor; onClosed: root.sheet = "" }
     TextSheet { id: keyboard; z: 2; anchors.fill: parent; visible: root.sheet === "text"; editor: root.editor; onClosed: root.sheet = "" }
 }

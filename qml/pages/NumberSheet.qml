@@ -4,28 +4,20 @@ import Cinderbell.Parts
 import Cinderbell.Boards
 import Cinderbell.Models
 
-/// A number typed on big keys; it is taken only when it can be.
+/// A number asked for in between, over the page.
 Sheet {
     id: root
 
-    required property Editor editor
-    property string key: ""
-    readonly property NumberEntry entry: NumberEntry {}
-
-    function ask(key: string, name: string, kind: int, number: real, least: real, most: real) {
-        root.key = key
-        root.title = name
-        root.entry.beginAt(kind, least, most, root.editor.isCustomary, number)
-    }
-    title: ""
+    required property NumberEntry entry
+    signal keep()
 
     NumberPad { width: parent.width; name: root.title; entry: root.entry }
     PressPlate {
         width: parent.width
         tone: "water"
-        text: qsTr("Take it")
         enabled: root.entry.isReady
         opacity: enabled ? 1 : 0.4
-        onClicked: { root.editor.setNumber(root.key, root.entry.value); root.closed() }
+        text: qsTr("Keep")
+        onClicked: root.keep()
     }
 }

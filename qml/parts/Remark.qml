@@ -8,6 +8,7 @@ Row {
     required property string text
     property string glyph: Icons.caution
     property color tint: Theme.ash
+    property int lines: 5
 
     spacing: Space.small
     visible: root.text !== ""
@@ -24,7 +25,7 @@ Row {
         text: root.text
         size: Type.small
         color: root.tint
-        maximumLineCount: 5
+        maximumLineCount: root.lines
         Accessible.ignored: true
     }
 }

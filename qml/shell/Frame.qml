@@ -18,6 +18,7 @@ Item {
     required property Promise promise
     required property FoodRecord record
     required property Editor editor
+    required property Lists lists
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -88,6 +89,12 @@ Item {
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
+            Repeater { model: root.place === "lists" ? 1 : 0; ListsPage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
+            Repeater { model: root.place === "quantities" ? 1 : 0; QuantitiesPage { anchors.fill: parent; figures: root.lists.figures; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "load" ? 1 : 0; LoadPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "kitchen" ? 1 : 0; KitchenPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "line" ? 1 : 0; LinePage { anchors.fill: parent; line: root.lists.line; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "paper" ? 1 : 0; PaperPage { anchors.fill: parent; papers: root.lists.papers; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0

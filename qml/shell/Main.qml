@@ -14,6 +14,7 @@ Window {
     required property Promise promise
     required property FoodRecord record
     required property Editor editor
+    required property Lists lists
 
     width: 1280
     height: 800
@@ -33,5 +34,6 @@ Window {
         promise: root.promise
         record: root.record
         editor: root.editor
+        lists: root.lists
     }
 }

@@ -8,6 +8,7 @@
 
 #include "door.h"
 #include "fixed_food.h"
+#include "fixed_lists.h"
 
 namespace cinder::face::fixed {
 
@@ -20,7 +21,9 @@ namespace cinder::face::fixed {
 
 class FixedDoor final : public Door {
   public:
-    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)), written(orchardDraft()) {}
+    explicit FixedDoor(app::Snapshot shown) : day(std::move(shown)), written(orchardDraft()) {
+        day.line = lists_.lists()->line;
+    }
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
         return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};
@@ -67,6 +70,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] FoodDoor& food() override { return record; }
+    [[nodiscard]] ListsDoor& lists() override { return lists_; }
     void setPerson(std::optional<PersonId> p) override {
         touches.push_back("person " + (p ? p->text() : std::string()));
     }
@@ -86,6 +90,7 @@ class FixedDoor final : public Door {
         touches.push_back(std::move(touch));
         return {};
     }
+    FixedLists lists_;
 };
 
 }  // namespace cinder::face::fixed

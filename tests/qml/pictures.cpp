@@ -11,10 +11,13 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
+#include <QQuickWindow>
 
 #include "face.h"
 #include "fixed_day.h"
 #include "likeness.h"
+#include "lists.h"
+#include "places.h"
 
 namespace {
 
@@ -109,8 +112,14 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
         return;
     }
     const QSize pixels(size.width, size.height);
-    const QImage picture =
-        shown.draw({rings ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
+    const bool opens = place == QLatin1String("figure");
+    if (opens)
+        shown.window()->property("lists").value<face::Lists*>()->figures()->open(
+            QStringLiteral("dish/slaw/weight"));
+    const QString where = rings   ? QStringLiteral("fire")
+                          : opens ? QStringLiteral("quantities")
+                                  : place;
+    const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
     fulfil(picture,
            QStringLiteral("%1-%2-%3-%4.png").arg(place, QLatin1String(size.name), theme, language),
@@ -128,36 +137,7 @@ int main(int argc, char** argv) {
         if (!folder.isEmpty()) QDir().mkpath(folder);
     const Size sizes[] = {{"tablet", 1280, 800, 149}, {"phone", 412, 915, 161}};
     int count = 0;
-    for (const char* place : {"start",
-                              "holder",
-                              "lead",
-                              "fire",
-                              "buffet",
-                              "sheet",
-                              "more",
-                              "settings",
-                              "parts",
-                              "lock",
-                              "call",
-                              "bell",
-                              "speed",
-                              "record",
-                              "measure",
-                              "pan",
-                              "limit",
-                              "new",
-                              "make",
-                              "make-when",
-                              "make-guests",
-                              "make-menu",
-                              "make-library",
-                              "make-dish:lamb",
-                              "make-step:lamb/cook",
-                              "make-site",
-                              "make-crew",
-                              "make-person:ines",
-                              "make-kit",
-                              "make-kit:grate"})
+    for (const char* place : face::scene::kPlaces)
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

@@ -14,6 +14,7 @@
 #include "face.h"
 #include "files/event_folder.h"
 #include "journal/operation.h"
+#include "print/paper_folder.h"
 
 class QQuickItem;
 class QQuickWindow;
@@ -94,6 +95,7 @@ class RealDay {
     platform::EventFolder files_;
     NoMotor motor_;
     AnyScreen screen_;
+    platform::PaperFolder paper_{folder_.filePath(QStringLiteral("paper"))};
     std::unique_ptr<Face> face_;
 };
 

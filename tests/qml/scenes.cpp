@@ -6,6 +6,8 @@
 #include <QQuickWindow>
 
 #include "fixed_day.h"
+#include "lists.h"
+#include "places.h"
 #include "ruler.h"
 #include "scene.h"
 #include "settings.h"
@@ -17,48 +19,31 @@ void forEveryScene(const Manner& manner,
     Loudspeaker sound;
     NoMotor motor;
     AnyScreen screen;
-    for (const char* place : {"start",
-                              "holder",
-                              "lead",
-                              "fire",
-                              "buffet",
-                              "sheet",
-                              "more",
-                              "settings",
-                              "parts",
-                              "lock",
-                              "bell",
-                              "speed",
-                              "call",
-                              "band",
-                              "record",
-                              "measure",
-                              "pan",
-                              "limit",
-                              "new",
-                              "make",
-                              "make-when",
-                              "make-guests",
-                              "make-menu",
-                              "make-library",
-                              "make-dish:lamb",
-                              "make-step:lamb/cook",
-                              "make-site",
-                              "make-crew",
-                              "make-person:ines",
-                              "make-kit",
-                              "make-kit:grate"}) {
+    std::vector<const char*> places(std::begin(kPlaces), std::end(kPlaces));
+    places.insert(places.end(), {"band", "number", "order"});
+    for (const char* place : places) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
+        const bool isNumber = name == QLatin1String("number");
+        const bool isFigure = name == QLatin1String("figure") || isNumber;
+        const bool isOrder = name == QLatin1String("order");
         const SimulatedClock clock{Instant{}};
         Face face(std::make_unique<fixed::FixedDoor>(fixed::orchardLunch(isCall || isBand)), clock,
                   {sound, motor, screen}, {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
-        const View view{isCall   ? QStringLiteral("fire")
-                        : isBand ? QStringLiteral("settings")
-                                 : name,
+        auto* figures = face.window()->property("lists").value<Lists*>()->figures();
+        if (isFigure) figures->open(QStringLiteral("dish/slaw/weight"));
+        if (isNumber) figures->ask(QStringLiteral("value"));
+        if (isOrder)
+            face.window()->property("lists").value<Lists*>()->line()->choose(
+                QStringLiteral("slaw"));
+        const View view{isCall     ? QStringLiteral("fire")
+                        : isBand   ? QStringLiteral("settings")
+                        : isOrder  ? QStringLiteral("line")
+                        : isFigure ? QStringLiteral("quantities")
+                                   : name,
                         {manner.glass->width, manner.glass->height},
                         manner.glass->ppi,
                         QString::fromLatin1(manner.theme),

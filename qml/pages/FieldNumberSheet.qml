@@ -1,0 +1,31 @@
+import QtQuick
+import Cinderbell.Theme
+import Cinderbell.Parts
+import Cinderbell.Boards
+import Cinderbell.Models
+
+/// A number typed on big keys; it is taken only when it can be.
+Sheet {
+    id: root
+
+    required property Editor editor
+    property string key: ""
+    readonly property NumberEntry entry: NumberEntry {}
+
+    function ask(key: string, name: string, kind: int, number: real, least: real, most: real) {
+        root.key = key
+        root.title = name
+        root.entry.beginAt(kind, least, most, root.editor.isCustomary, number)
+    }
+    title: ""
+
+    NumberPad { width: parent.width; name: root.title; entry: root.entry }
+    PressPlate {
+        width: parent.width
+        tone: "water"
+        text: qsTr("Take it")
+        enabled: root.entry.isReady
+        opacity: enabled ? 1 : 0.4
+        onClicked: { root.editor.setNumber(root.key, root.entry.value); root.closed() }
+    }
+}

@@ -1,0 +1,48 @@
+#pragma once
+
+/// Every board, page and sheet that can be shown, one a line: what is looked at, measured and
+/// compared. What follows a dash or a colon is understood by `Face::draw`.
+
+namespace cinder::face::scene {
+
+inline constexpr const char* kPlaces[] = {
+    "start",
+    "holder",
+    "lead",
+    "fire",
+    "buffet",
+    "sheet",
+    "more",
+    "settings",
+    "parts",
+    "lock",
+    "call",
+    "bell",
+    "speed",
+    "record",
+    "measure",
+    "pan",
+    "limit",
+    "new",
+    "make",
+    "make-when",
+    "make-guests",
+    "make-menu",
+    "make-library",
+    "make-dish:lamb",
+    "make-step:lamb/cook",
+    "make-site",
+    "make-crew",
+    "make-person:ines",
+    "make-kit",
+    "make-kit:grate",
+    "lists",
+    "quantities",
+    "figure",
+    "load",
+    "kitchen",
+    "line",
+    "paper",
+};
+
+}  // namespace cinder::face::scene
