@@ -122,6 +122,13 @@
     </message>
 </context>
 <context>
+    <name>FireBatchPlate</name>
+    <message>
+        <source>How warm was it inside?</source>
+        <translation>¿Qué temperatura tenía por dentro?</translation>
+    </message>
+</context>
+<context>
     <name>FireBoard</name>
     <message>
         <source>Fire</source>
@@ -157,6 +164,17 @@
     </message>
 </context>
 <context>
+    <name>FirePadSheet</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Note it</source>
+        <translation>Anotar</translation>
+    </message>
+</context>
+<context>
     <name>FoodKeys</name>
     <message>
         <source>Thickest part, middle of the pan, away from bone; wait until the figure stands still.</source>
@@ -180,6 +198,37 @@
     <message>
         <source>Slip of the finger: take it back (%1)</source>
         <translation>Fue un descuido: retirarlo (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>GratePlate</name>
+    <message>
+        <source>Cool side</source>
+        <translation>Lado fresco</translation>
+    </message>
+    <message>
+        <source>over the coals</source>
+        <translation>sobre las brasas</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>on the cool side</source>
+        <translation>en el lado fresco</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>sacada</translation>
+    </message>
+    <message>
+        <source>Hand test</source>
+        <translation>Prueba de la mano</translation>
+    </message>
+    <message>
+        <source>Coal added</source>
+        <translation>Carbón agregado</translation>
     </message>
 </context>
 <context>
@@ -511,6 +560,33 @@
     <message>
         <source>then %1 · %2</source>
         <translation>luego %1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>PieceTouches</name>
+    <message>
+        <source>Probe reading</source>
+        <translation>Lectura de sonda</translation>
+    </message>
+    <message>
+        <source>Looks done</source>
+        <translation>Se ve lista</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Aún no</translation>
+    </message>
+    <message>
+        <source>Piece before</source>
+        <translation>Pieza anterior</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Volver al tablero</translation>
+    </message>
+    <message>
+        <source>Next piece</source>
+        <translation>Pieza siguiente</translation>
     </message>
 </context>
 <context>
@@ -874,6 +950,183 @@
     <message>
         <source>Battery %1 %</source>
         <translation>Batería %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Fire</name>
+    <message>
+        <source>pull now</source>
+        <translation>sacar ya</translation>
+    </message>
+    <message>
+        <source>%1 to pull</source>
+        <translation>%1 para sacar</translation>
+    </message>
+    <message>
+        <source>into pan %1 at %2</source>
+        <translation>a la charola %1 a las %2</translation>
+    </message>
+    <message>
+        <source>Back over the coals</source>
+        <translation>De vuelta a las brasas</translation>
+    </message>
+    <message>
+        <source>To the cool side</source>
+        <translation>Al lado fresco</translation>
+    </message>
+    <message>
+        <source>Pull into pan %1</source>
+        <translation>Sacar a la charola %1</translation>
+    </message>
+    <message>
+        <source>%1: what does the probe show?</source>
+        <translation>%1: ¿qué marca la sonda?</translation>
+    </message>
+    <message>
+        <source>How warm was the meat inside when it went on?</source>
+        <translation>¿Qué temperatura tenía la carne por dentro al ponerla?</translation>
+    </message>
+    <message>
+        <source>How long did a palm bear the heat at the height of the grate?</source>
+        <translation>¿Cuánto aguantó la palma el calor a la altura de la parrilla?</translation>
+    </message>
+    <message>
+        <source>How much coal was added?</source>
+        <translation>¿Cuánto carbón se agregó?</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FireWords</name>
+    <message>
+        <source>to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>over the coals</source>
+        <translation>sobre las brasas</translation>
+    </message>
+    <message>
+        <source>on the cool side</source>
+        <translation>en el lado fresco</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>sacada</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2</source>
+        <translation>Pieza %1 de %2</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ya</translation>
+    </message>
+    <message>
+        <source>eight times of ten between %1 and %2</source>
+        <translation>ocho de cada diez veces entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>Pull at %1</source>
+        <translation>Sacar a %1</translation>
+    </message>
+    <message>
+        <source>Published minimum %1 for %2</source>
+        <translation>Mínimo publicado %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Published minimum %1</source>
+        <translation>Mínimo publicado %1</translation>
+    </message>
+    <message>
+        <source>The target lies below the published minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
+        <translation>La meta está por debajo del mínimo publicado. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
+    </message>
+    <message>
+        <source>Climbs after the pull to about %1 (%2 to %3)</source>
+        <translation>Después de sacarla sube a unos %1 (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>Probe showed %1 at %2</source>
+        <translation>La sonda marcó %1 a las %2</translation>
+    </message>
+    <message>
+        <source>looked done</source>
+        <translation>se veía lista</translation>
+    </message>
+    <message>
+        <source>looked not done yet</source>
+        <translation>aún no se veía lista</translation>
+    </message>
+    <message>
+        <source>No forecast for this food: the plan&apos;s estimate stands.</source>
+        <translation>No hay pronóstico para este alimento: vale la estimación del plan.</translation>
+    </message>
+    <message>
+        <source>No forecast: the event does not say how thick the pieces are. The plan&apos;s estimate stands.</source>
+        <translation>Sin pronóstico: el evento no dice qué grosor tienen las piezas. Vale la estimación del plan.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Tell how warm the meat was when it went on, and test the fire by hand.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Anote la temperatura de la carne al ponerla y pruebe el fuego con la mano.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Tell how warm the meat was when it went on.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Anote la temperatura de la carne al ponerla.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Test the fire by hand.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Pruebe el fuego con la mano.</translation>
+    </message>
+    <message>
+        <source>Piece %1</source>
+        <translation>Pieza %1</translation>
+    </message>
+    <message>
+        <source>A hand bore it %1 at %2</source>
+        <translation>La mano lo aguantó %1 a las %2</translation>
+    </message>
+    <message>
+        <source>; cooks call that %1 to %2 at the grate</source>
+        <translation>; para los cocineros son de %1 a %2 en la parrilla</translation>
+    </message>
+    <message>
+        <source>Add coal by %1</source>
+        <translation>Agregar carbón antes de las %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Coal for the day: %1, %n bag(s)</source>
+        <translation>
+            <numerusform>Carbón para el día: %1, %n bolsa</numerusform>
+            <numerusform>Carbón para el día: %1, %n bolsas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on it, %2 due</source>
+        <translation>%1 puestas, %2 listas</translation>
+    </message>
+    <message>
+        <source>%1 on it</source>
+        <translation>%1 puestas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on the grate</source>
+        <translation>%1 de %2 en la parrilla</translation>
+    </message>
+    <message>
+        <source>about %1 to pull (%2 to %3)</source>
+        <translation>unos %1 para sacar (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>From the first piece to the last about %1 (%2 to %3)</source>
+        <translation>De la primera pieza a la última unos %1 (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>Laid at %1 inside</source>
+        <translation>Puesta a %1 por dentro</translation>
     </message>
 </context>
 <context>
@@ -1711,6 +1964,42 @@
     <message>
         <source>No plan keeps this promise: %1</source>
         <translation>Ningún plan cumple la promesa: %1</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Figure changed</source>
+        <translation>Cifra cambiada</translation>
+    </message>
+    <message>
+        <source>Guests changed</source>
+        <translation>Personas cambiadas</translation>
+    </message>
+    <message>
+        <source>Line rearranged</source>
+        <translation>Línea reordenada</translation>
+    </message>
+    <message>
+        <source>Counted in the van</source>
+        <translation>Contado en la camioneta</translation>
+    </message>
+    <message>
+        <source>Placed on the line</source>
+        <translation>Puesto en la línea</translation>
     </message>
 </context>
 </TS>

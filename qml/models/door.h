@@ -9,6 +9,7 @@
 
 #include "app/session.h"
 #include "app/snapshot.h"
+#include "fire_door.h"
 #include "food_door.h"
 
 namespace cinder::face {
@@ -40,6 +41,8 @@ class Door {
     [[nodiscard]] virtual Taken replan() = 0;
     /// The food-safety record of the open event.
     [[nodiscard]] virtual FoodDoor& food() = 0;
+    /// The grates, the pieces on them and the coals.
+    [[nodiscard]] virtual FireDoor& fire() = 0;
     virtual void setPerson(std::optional<PersonId> person) = 0;
 
     /// Null while no event is open.

@@ -46,7 +46,7 @@ struct Places {
 /// One picture of the window: which place, on what screen, in which light and language.
 struct View {
     /// "start", "holder", a board or page; a sheet over the lead board: "bell", "speed"; a sheet
-    /// over the record: "measure", "pan", "limit".
+    /// over the record: "measure", "pan", "limit"; over the fire board: "firePiece", "fireProbe".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

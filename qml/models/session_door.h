@@ -3,13 +3,15 @@
 /// The session as a door.
 
 #include "door.h"
+#include "session_fire_door.h"
 #include "session_food_door.h"
 
 namespace cinder::face {
 
 class SessionDoor final : public Door {
   public:
-    explicit SessionDoor(app::Session& session) : session_(session), food_(session) {}
+    explicit SessionDoor(app::Session& session)
+        : session_(session), food_(session), fire_(session) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
@@ -28,12 +30,14 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }
+    [[nodiscard]] FireDoor& fire() override { return fire_; }
     void setPerson(std::optional<PersonId> person) override;
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() override;
 
   private:
     app::Session& session_;
     SessionFoodDoor food_;
+    SessionFireDoor fire_;
 };
 
 }  // namespace cinder::face

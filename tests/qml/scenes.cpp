@@ -18,8 +18,9 @@ void forEveryScene(const Manner& manner,
     NoMotor motor;
     AnyScreen screen;
     for (const char* place :
-         {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit"}) {
+         {"start", "holder", "lead",     "fire",    "firePiece", "fireProbe", "buffet",
+          "sheet", "more",   "settings", "parts",   "lock",      "bell",      "speed",
+          "call",  "band",   "record",   "measure", "pan",       "limit"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
