@@ -7,6 +7,7 @@
 /// shown wherever `toPull` is.
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "base/local_text.h"
@@ -97,6 +98,7 @@ struct BatchCard {
     /// The published minimum, for meat; `isBelowMinimum` when the target lies below it.
     std::optional<Temperature> minimum;
     Duration minimumHold{0};
+    std::string_view minimumSource;  ///< where it was published
     bool isBelowMinimum = false;
     std::vector<PieceCard> pieces;  ///< by number
     std::vector<KindCard> kinds;

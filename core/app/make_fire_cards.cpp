@@ -145,6 +145,7 @@ class Board {
         if (seen.minimum) {
             card.minimum = seen.minimum->temperature;
             card.minimumHold = seen.minimum->hold;
+            card.minimumSource = seen.minimum->source;
             card.isBelowMinimum = seen.pullAt < seen.minimum->temperature;
         }
         for (std::size_t i = 0; i < seen.pieces.size(); ++i)

@@ -67,6 +67,16 @@ Flickable {
         width: root.half
         spacing: Space.gap
 
+        Repeater {
+            model: root.day.fire.grates
+
+            GratePlate { fire: root.day.fire; isNarrow: root.isNarrow; width: rest.width }
+        }
+        Repeater {
+            model: root.day.fire.batches
+
+            FireBatchPlate { fire: root.day.fire; width: rest.width }
+        }
         TaskColumn { width: parent.width; heading: qsTr("Resting"); tasks: root.day.rests; day: root.day }
         TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; isNarrow: root.isNarrow; showsLines: true }
         NoticeColumn { width: parent.width; day: root.day }

@@ -19,7 +19,11 @@ constexpr Duration kRehearsalLead = minutes(5);
 }  // namespace
 
 Day::Day(Door& door, Settings& settings, QObject* parent)
-    : QObject(parent), door_(door), settings_(settings), words_(settings) {
+    : QObject(parent),
+      door_(door),
+      settings_(settings),
+      words_(settings),
+      fire_(door.fire(), settings_, words_, [this](const Taken& taken) { return take(taken); }) {
     connect(&settings_, &Settings::changed, this, [this] { retell(); });
 }
 
@@ -86,6 +90,7 @@ void Day::showLists() {
     notices_.show(noticeRows());
     wick_.show(day, words_);
     runSheet_.show(day, words_);
+    fire_.show(seen_);
 }
 
 void Day::showSeconds() {
@@ -192,10 +197,11 @@ void Day::dropRefusal() {
     refuse({});
 }
 
-void Day::take(const Taken& taken) {
+bool Day::take(const Taken& taken) {
     refuse(taken ? QString() : Words::refusal(taken.error()));
     beat();
     Q_EMIT touched();
+    return taken.has_value();
 }
 
 void Day::start(const QString& task) {

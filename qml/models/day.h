@@ -6,6 +6,7 @@
 #include <QObject>
 
 #include "door.h"
+#include "fire.h"
 #include "row_maker.h"
 #include "run_sheet.h"
 #include "wick.h"
@@ -76,6 +77,7 @@ class Day : public QObject {
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY personChanged)
     Q_PROPERTY(cinder::face::Wick* wick READ wick CONSTANT)
     Q_PROPERTY(cinder::face::RunSheet* runSheet READ runSheet CONSTANT)
+    Q_PROPERTY(cinder::face::Fire* fire READ fire CONSTANT)
     Q_PROPERTY(cinder::face::RowList* grate READ grate CONSTANT)
     Q_PROPERTY(cinder::face::RowList* coals READ coals CONSTANT)
     Q_PROPERTY(cinder::face::RowList* rests READ rests CONSTANT)
@@ -115,6 +117,7 @@ class Day : public QObject {
 
     [[nodiscard]] Wick* wick() { return &wick_; }
     [[nodiscard]] RunSheet* runSheet() { return &runSheet_; }
+    [[nodiscard]] Fire* fire() { return &fire_; }
     [[nodiscard]] RowList* grate() { return &grate_; }
     [[nodiscard]] RowList* coals() { return &coals_; }
     [[nodiscard]] RowList* rests() { return &rests_; }
@@ -162,6 +165,8 @@ class Day : public QObject {
   private:
     /// One vessel of the line stands in its place.
     void place(int line);
+    /// True when it was taken.
+    bool take(const Taken& taken);
     void refuse(const QString& why);
     void showLists();
     void showSeconds();
@@ -180,6 +185,7 @@ class Day : public QObject {
     QString battery_;
     Wick wick_;
     RunSheet runSheet_;
+    Fire fire_;
     ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_, ahead_;
     ListOf<PersonRow> people_;
     ListOf<AlarmRow> ringing_;

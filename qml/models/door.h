@@ -9,6 +9,7 @@
 
 #include "app/session.h"
 #include "app/snapshot.h"
+#include "fire_door.h"
 #include "food_door.h"
 #include "lists_door.h"
 
@@ -54,6 +55,8 @@ class Door {
     [[nodiscard]] virtual FoodDoor& food() = 0;
     /// Quantities, line and van.
     [[nodiscard]] virtual ListsDoor& lists() = 0;
+    /// The grates, the pieces on them and the coals.
+    [[nodiscard]] virtual FireDoor& fire() = 0;
     virtual void setPerson(std::optional<PersonId> person) = 0;
 
     /// Null while no event is open.

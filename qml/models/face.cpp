@@ -59,6 +59,7 @@ struct Face::Parts {
     void speak();
     [[nodiscard]] Duration untilNextBeat() const;
     QString openRecord(const QString& place);
+    QString openFire(const QString& place);
 
     std::unique_ptr<Door> door;
     Devices devices;
@@ -183,6 +184,23 @@ void Face::go(const QString& place) {
     if (auto* shown = window()) frameOf(*shown)->setProperty("place", place);
 }
 
+/// The board of `place`; a sheet of the fire is opened on it.
+QString Face::Parts::openFire(const QString& place) {
+    Fire& fire = *day.fire();
+    fire.close();
+    const auto& seen = day.snapshot();
+    if (!place.startsWith(QLatin1String("fire")) || !seen || seen->fire.batches.empty())
+        return place;
+    const auto& batches = seen->fire.batches;
+    if (place == QLatin1String("firePiece") || place == QLatin1String("fireProbe")) {
+        for (const auto& batch : batches)
+            if (!batch.pieces.empty() && batch.isLaid && !batch.isOver)
+                fire.openPiece(pieceKey(batch.task, batch.pieces.front().number));
+        if (place == QLatin1String("fireProbe")) fire.askProbe();
+    }
+    return QStringLiteral("fire");
+}
+
 QImage Face::draw(const View& view) {
     auto* shown = window();
     if (shown == nullptr) return {};
@@ -196,7 +214,7 @@ QImage Face::draw(const View& view) {
     const bool isMaking = view.place.startsWith(QLatin1String("make"));
     if (isMaking) parts_->editor.go(view.place.mid(5));
     if (view.place == QLatin1String("new")) parts_->editor.prepare();
-    const QString page = isMaking ? QStringLiteral("make") : parts_->openRecord(view.place);
+    const QString page = isMaking ? QStringLiteral("make") : parts_->openFire(parts_->openRecord(view.place));
     const bool isLocked = view.place == QLatin1String("lock");
     go(isSheet || isLocked ? QStringLiteral("lead") : page);
     frameOf(*shown)->setProperty("isLocked", isLocked);

@@ -51,7 +51,7 @@ struct Places {
 struct View {
     /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
     /// sheet over the lead board: "bell", "speed"; a sheet over the record: "measure", "pan",
-    /// "limit".
+    /// "limit"; over the fire board: "firePiece", "fireProbe".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

@@ -3,6 +3,7 @@
 /// The session as a door.
 
 #include "door.h"
+#include "session_fire_door.h"
 #include "session_food_door.h"
 
 namespace cinder::face {
@@ -10,7 +11,7 @@ namespace cinder::face {
 class SessionDoor final : public Door {
   public:
     explicit SessionDoor(app::Session& session)
-        : session_(session), food_(session), lists_(session) {}
+        : session_(session), food_(session), lists_(session), fire_(session) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
@@ -38,6 +39,7 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken replan() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }
+    [[nodiscard]] FireDoor& fire() override { return fire_; }
     void setPerson(std::optional<PersonId> person) override;
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() override;
 
@@ -45,6 +47,7 @@ class SessionDoor final : public Door {
     app::Session& session_;
     SessionFoodDoor food_;
     SessionListsDoor lists_;
+    SessionFireDoor fire_;
 };
 
 }  // namespace cinder::face

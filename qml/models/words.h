@@ -52,6 +52,10 @@ class Words {
     [[nodiscard]] static QString spare(Duration lateness);
     [[nodiscard]] static QString slack(Duration slack);
     [[nodiscard]] QString temperature(Temperature t) const;
+    /// "18 lb", "8 kg": pounds go with degrees Fahrenheit.
+    [[nodiscard]] QString mass(Mass mass) const;
+    /// "3.8 in", "96 mm": inches go with degrees Fahrenheit.
+    [[nodiscard]] QString thickness(Length thickness) const;
     [[nodiscard]] QString date(Instant at, UtcOffset offset) const;
 
     /// "en" or "es".

@@ -8,6 +8,8 @@ Item {
 
     default property alias content: body.data
     required property string title
+    /// Not wider than this.
+    property real span: Space.column * 1.4
     signal closed()
 
     Accessible.role: Accessible.Dialog
@@ -23,25 +25,34 @@ Item {
     Rectangle {
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: parent.bottom
-        width: Math.min(parent.width, Space.column * 1.4)
-        height: body.height + 2 * Space.wide
+        width: Math.min(parent.width, root.span)
+        // The dimmed strip above stays: touching it closes the sheet.
+        height: Math.min(body.height + 2 * Space.wide, parent.height - Space.wide)
         color: Theme.ground
         border.width: Space.line
         border.color: Theme.edge
 
         MouseArea { anchors.fill: parent }
-        Column {
-            id: body
-            x: Space.margin
-            y: Space.wide
-            width: parent.width - 2 * Space.margin
-            spacing: Space.gap
+        Flickable {
+            anchors.fill: parent
+            anchors.margins: Space.line
+            contentHeight: body.height + 2 * Space.wide
+            interactive: contentHeight > height
+            clip: true
 
-            Label {
-                width: parent.width
-                text: root.title
-                size: Type.title
-                isStrong: true
+            Column {
+                id: body
+                x: Space.margin
+                y: Space.wide
+                width: parent.width - 2 * Space.margin
+                spacing: Space.gap
+
+                Label {
+                    width: parent.width
+                    text: root.title
+                    size: Type.title
+                    isStrong: true
+                }
             }
         }
     }

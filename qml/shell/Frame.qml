@@ -29,6 +29,8 @@ Item {
     readonly property bool isCalled: root.day.line.callBoard !== ""
         && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
+    /// A call goes before a sheet of the fire, which is still open behind it.
+    readonly property bool isAtFire: root.place === "fire" && !root.isCalled
     readonly property bool hasRail: !["start", "holder", "new", "make"].includes(root.place)
 
     // Sees every touch and takes none.
@@ -166,6 +168,8 @@ Item {
         remaining: root.day.undoLeft
         onClicked: root.day.undo()
     }
+    PieceSheet { z: 2; anchors.fill: parent; visible: root.isAtFire && root.day.fire.sheet === "piece"; day: root.day }
+    FirePadSheet { z: 2; anchors.fill: parent; visible: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece"; day: root.day }
     MoveBellSheet { z: 2; anchors.fill: parent; visible: root.sheet === "bell"; day: root.day; onClosed: root.sheet = "" }
     FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board }
     PocketLock { z: 3; anchors.fill: parent; visible: root.isLocked && root.hasRail; day: root.day; isNarrow: root.isNarrow; onOpened: root.isLocked = false }

@@ -150,6 +150,7 @@ app::Snapshot orchardLunch(bool isRinging) {
     day.people = {
         {PersonId("ines"), "Inés", TaskId("thighs/1"), TaskId("lamb/2"), kBell - minutes(52)},
         {PersonId("tomas"), "Tomás", TaskId("linen"), TaskId("chafers"), kBell - minutes(70)}};
+    day.fire = orchardFire(day.now);
     day.undo =
         app::UndoOffer{app::UndoOffer::What::Turn, TaskId("lamb/1"), 1, day.now + seconds(12)};
     day.food = orchardFood(day.now);

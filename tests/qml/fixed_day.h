@@ -18,6 +18,45 @@ namespace cinder::face::fixed {
 /// demo-data/orchard-harvest-lunch.json with a piece wider than it is long and a yield missing;
 /// nothing when the file is not there.
 [[nodiscard]] std::optional<event::Event> orchardDraft();
+/// The grate of that lunch: lamb legs in three thicknesses, one due, one on the cool side, one
+/// pulled.
+[[nodiscard]] app::FireCards orchardFire(Instant now);
+
+/// Writes down what was touched at the fire.
+class FixedFire final : public FireDoor {
+  public:
+    explicit FixedFire(std::vector<std::string>& touches) : touches_(touches) {}
+    [[nodiscard]] Taken layPieces(const TaskId& t, Temperature) override { return note("lay", t); }
+    [[nodiscard]] Taken testByHand(const ResourceId& g, Duration) override {
+        return note("hand", g);
+    }
+    [[nodiscard]] Taken readGrate(const ResourceId& g, Temperature) override {
+        return note("grate", g);
+    }
+    [[nodiscard]] Taken addCoal(const ResourceId& g, Mass) override { return note("coal", g); }
+    [[nodiscard]] Taken readPiece(const TaskId& t, std::int32_t, Temperature) override {
+        return note("probe", t);
+    }
+    [[nodiscard]] Taken judgePiece(const TaskId& t, std::int32_t, bool) override {
+        return note("judge", t);
+    }
+    [[nodiscard]] Taken pullPieces(const TaskId& t, const std::vector<std::int32_t>&,
+                                   std::int32_t) override {
+        return note("pull", t);
+    }
+    [[nodiscard]] Taken movePieces(const TaskId& t, const std::vector<std::int32_t>&,
+                                   bool) override {
+        return note("move", t);
+    }
+
+  private:
+    template <class Id>
+    Taken note(const char* what, const Id& id) {
+        touches_.push_back(std::string(what) + " " + id.text());
+        return {};
+    }
+    std::vector<std::string>& touches_;
+};
 
 class FixedDoor final : public Door {
   public:
@@ -71,6 +110,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] FoodDoor& food() override { return record; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }
+    [[nodiscard]] FireDoor& fire() override { return fire_; }
     void setPerson(std::optional<PersonId> p) override {
         touches.push_back("person " + (p ? p->text() : std::string()));
     }
@@ -86,6 +126,7 @@ class FixedDoor final : public Door {
     FixedFood record{touches};
 
   private:
+    FixedFire fire_{touches};
     Taken note(std::string touch) {
         touches.push_back(std::move(touch));
         return {};

@@ -10,6 +10,8 @@ inline constexpr const char* kPlaces[] = {
     "holder",
     "lead",
     "fire",
+    "firePiece",
+    "fireProbe",
     "buffet",
     "sheet",
     "more",
