@@ -57,6 +57,13 @@
     </message>
 </context>
 <context>
+    <name>CautionPage</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Open air only: burning charcoal gives off a deadly gas with no smell. Starter fluid on cold charcoal only, never on warm coals.</source>
@@ -85,6 +92,13 @@
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckColumn</name>
+    <message>
+        <source>To measure</source>
+        <translation>Por medir</translation>
     </message>
 </context>
 <context>
@@ -154,6 +168,21 @@
     <message>
         <source>Next at the fire</source>
         <translation>Después en el fuego</translation>
+    </message>
+</context>
+<context>
+    <name>FireQuestions</name>
+    <message>
+        <source>Before the fire is lit</source>
+        <translation>Antes de encender el fuego</translation>
+    </message>
+    <message>
+        <source>Skipped on record: %1</source>
+        <translation>Omitido en el registro: %1</translation>
+    </message>
+    <message>
+        <source>Hold: skip, on record</source>
+        <translation>Mantener: omitir, queda en el registro</translation>
     </message>
 </context>
 <context>
@@ -286,6 +315,10 @@
     <message>
         <source>Lock</source>
         <translation>Bloquear</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
     </message>
 </context>
 <context>
@@ -822,6 +855,37 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::CautionList</name>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>Fire, coals and ash</source>
+        <translation>Fuego, brasas y ceniza</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Clima</translation>
+    </message>
+    <message>
+        <source>Knives, steam, burns</source>
+        <translation>Cuchillos, vapor, quemaduras</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Comida</translation>
+    </message>
+    <message>
+        <source>Permits and people</source>
+        <translation>Permisos y personas</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::Day</name>
     <message>
         <source>since the bell</source>
@@ -1065,6 +1129,18 @@
             <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
             <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Left over: %1</source>
+        <translation>Sobrante: %1</translation>
+    </message>
+    <message>
+        <source>Kept at %1</source>
+        <translation>Guardado a las %1</translation>
+    </message>
+    <message>
+        <source>Measure: %1</source>
+        <translation>Medir: %1</translation>
     </message>
 </context>
 <context>
@@ -1454,6 +1530,26 @@
         <source>Pulled</source>
         <translation>Sacado</translation>
     </message>
+    <message>
+        <source>%1, pan %2</source>
+        <translation>%1, charola %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Discard it now</source>
+        <translation>Deséchelo ahora</translation>
+    </message>
+    <message>
+        <source>To the record</source>
+        <translation>Al registro</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Words</name>
@@ -1711,6 +1807,30 @@
     <message>
         <source>No plan keeps this promise: %1</source>
         <translation>Ningún plan cumple la promesa: %1</translation>
+    </message>
+    <message>
+        <source>Figure changed</source>
+        <translation>Cifra cambiada</translation>
+    </message>
+    <message>
+        <source>Guests changed</source>
+        <translation>Personas cambiadas</translation>
+    </message>
+    <message>
+        <source>Line rearranged</source>
+        <translation>Línea reordenada</translation>
+    </message>
+    <message>
+        <source>Counted in the van</source>
+        <translation>Contado en la camioneta</translation>
+    </message>
+    <message>
+        <source>Placed on the line</source>
+        <translation>Puesto en la línea</translation>
+    </message>
+    <message>
+        <source>First answer for the fire: extinguisher, clear ground, open air. Tick or skip each on the Fire board.</source>
+        <translation>Primero responda por el fuego: extintor, terreno despejado, aire libre. Marque u omita cada uno en el tablero Fuego.</translation>
     </message>
 </context>
 </TS>

@@ -12,6 +12,7 @@
 #include <QTimer>
 #include <QTranslator>
 
+#include "caution_list.h"
 #include "events.h"
 #include "food_record.h"
 #include "promise.h"
@@ -49,6 +50,7 @@ struct Face::Parts {
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
           record(door->food(), settings),
+          cautions(settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -63,6 +65,7 @@ struct Face::Parts {
     Events events;
     Promise promise;
     FoodRecord record;
+    CautionList cautions;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -113,6 +116,7 @@ void Face::Parts::speak() {
         QCoreApplication::installTranslator(&translator);
     engine.retranslate();
     day.retell();
+    cautions.tell();
     events.refresh();
 }
 
@@ -128,6 +132,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->record, &FoodRecord::refused, &parts->day, &Day::refuse);
+    QObject::connect(&parts->day, &Day::recordAsked, &parts->record, &FoodRecord::answerCall);
     QObject::connect(&parts->day, &Day::looked, &parts->record,
                      [parts] { parts->record.show(parts->day.snapshot()); });
     QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
@@ -136,7 +142,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
-          static_cast<QObject*>(&parts->record)})
+          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->cautions)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -160,6 +166,7 @@ bool Face::show() {
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
+        {QStringLiteral("cautions"), QVariant::fromValue(&parts_->cautions)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();

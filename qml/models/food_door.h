@@ -33,6 +33,9 @@ class FoodDoor {
     [[nodiscard]] virtual Taken keep(const safety::Pan& pan) = 0;
     [[nodiscard]] virtual Taken testThermometer(const safety::ThermometerId& thermometer,
                                                 safety::Reading inIceWater) = 0;
+    [[nodiscard]] virtual Taken readyBeforeFire(safety::FireItem item) = 0;
+    /// Passed over, on record.
+    [[nodiscard]] virtual Taken skipBeforeFire(safety::FireItem item) = 0;
 };
 
 }  // namespace cinder::face

@@ -18,12 +18,19 @@ const std::vector<Role<CheckRow>>& CheckRow::roles() {
     return all;
 }
 
+const std::vector<Role<FireRow>>& FireRow::roles() {
+    static const std::vector<Role<FireRow>> all{
+        CINDER_ROLE(FireRow, key), CINDER_ROLE(FireRow, text), CINDER_ROLE(FireRow, isReady),
+        CINDER_ROLE(FireRow, isSkipped)};
+    return all;
+}
+
 const std::vector<Role<PanRow>>& PanRow::roles() {
     static const std::vector<Role<PanRow>> all{
-        CINDER_ROLE(PanRow, key),    CINDER_ROLE(PanRow, title),     CINDER_ROLE(PanRow, standing),
-        CINDER_ROLE(PanRow, last),   CINDER_ROLE(PanRow, countdown), CINDER_ROLE(PanRow, clock),
-        CINDER_ROLE(PanRow, mark),   CINDER_ROLE(PanRow, isBad),     CINDER_ROLE(PanRow, isOver),
-        CINDER_ROLE(PanRow, isClock)};
+        CINDER_ROLE(PanRow, key),     CINDER_ROLE(PanRow, title),     CINDER_ROLE(PanRow, standing),
+        CINDER_ROLE(PanRow, last),    CINDER_ROLE(PanRow, countdown), CINDER_ROLE(PanRow, clock),
+        CINDER_ROLE(PanRow, mark),    CINDER_ROLE(PanRow, isBad),     CINDER_ROLE(PanRow, isOver),
+        CINDER_ROLE(PanRow, isClock), CINDER_ROLE(PanRow, leftover)};
     return all;
 }
 

@@ -39,6 +39,8 @@ class RowMaker {
     [[nodiscard]] static std::optional<Instant> nextAtGrate(const app::Snapshot& day);
 
   private:
+    /// A call of the food-safety record, which has no task.
+    [[nodiscard]] AlarmRow foodCall(const live::Timer& timer, const app::Snapshot& day) const;
     [[nodiscard]] std::vector<TaskRow> rowsOf(const std::vector<const app::TaskCard*>& cards,
                                               const app::Snapshot& day);
 

@@ -24,6 +24,8 @@ class SessionFoodDoor final : public FoodDoor {
     [[nodiscard]] Taken keep(const safety::Pan& pan) override;
     [[nodiscard]] Taken testThermometer(const safety::ThermometerId& thermometer,
                                         safety::Reading inIceWater) override;
+    [[nodiscard]] Taken readyBeforeFire(safety::FireItem item) override;
+    [[nodiscard]] Taken skipBeforeFire(safety::FireItem item) override;
 
   private:
     app::Session& session_;

@@ -17,6 +17,7 @@ Item {
     required property Events events
     required property Promise promise
     required property FoodRecord record
+    required property CautionList cautions
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -34,6 +35,10 @@ Item {
     Connections {
         target: root.events
         function onOpened() { root.place = "holder" }
+    }
+    Connections {
+        target: root.day
+        function onRecordAsked() { root.place = "record" }
     }
     WickBand {
         id: wick
@@ -72,10 +77,11 @@ Item {
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
             Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise" } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
-            Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "cautions" ? 1 : 0; CautionPage { anchors.fill: parent; cautions: root.cautions } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => root.place = place } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {

@@ -45,6 +45,8 @@ class FixedFood final : public FoodDoor {
     [[nodiscard]] Taken testThermometer(const safety::ThermometerId&, safety::Reading) override {
         return note("ice point");
     }
+    [[nodiscard]] Taken readyBeforeFire(safety::FireItem) override { return note("ready"); }
+    [[nodiscard]] Taken skipBeforeFire(safety::FireItem) override { return note("skipped"); }
 
   private:
     Taken note(std::string touch) {

@@ -50,15 +50,17 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     Asleep wake;
     SimulatedClock clock{Instant{}};
     const bool rings = place == QLatin1String("call");
-    auto door = std::make_unique<face::fixed::FixedDoor>(face::fixed::orchardLunch(rings));
+    const bool asks = place == QLatin1String("asked");
+    auto door = std::make_unique<face::fixed::FixedDoor>(asks ? face::fixed::beforeTheFire()
+                                                              : face::fixed::orchardLunch(rings));
     face::Face shown(std::move(door), clock, {sound, haptics, wake}, {});
     if (!shown.show()) {
         ++complaints;
         return;
     }
     const QSize pixels(size.width, size.height);
-    const QImage picture =
-        shown.draw({rings ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
+    const QImage picture = shown.draw(
+        {rings || asks ? QStringLiteral("fire") : place, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
     if (!folder.isEmpty())
         picture.save(QStringLiteral("%1/%2-%3-%4-%5.png")
@@ -77,7 +79,7 @@ int main(int argc, char** argv) {
     int count = 0;
     for (const char* place :
          {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "call", "bell", "speed", "record", "measure", "pan", "limit"})
+          "call", "bell", "speed", "record", "measure", "pan", "limit", "cautions", "asked"})
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

@@ -17,20 +17,22 @@ void forEveryScene(const Manner& manner,
     Loudspeaker sound;
     NoMotor motor;
     AnyScreen screen;
-    for (const char* place :
-         {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit"}) {
+    for (const char* place : {"start",    "holder",  "lead", "fire",  "buffet",   "sheet", "more",
+                              "settings", "parts",   "lock", "bell",  "speed",    "call",  "band",
+                              "record",   "measure", "pan",  "limit", "cautions", "asked"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
         const SimulatedClock clock{Instant{}};
-        Face face(std::make_unique<fixed::FixedDoor>(fixed::orchardLunch(isCall || isBand)), clock,
-                  {sound, motor, screen}, {demoEvents(), {}});
+        const bool isAsked = name == QLatin1String("asked");
+        Face face(std::make_unique<fixed::FixedDoor>(
+                      isAsked ? fixed::beforeTheFire() : fixed::orchardLunch(isCall || isBand)),
+                  clock, {sound, motor, screen}, {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
-        const View view{isCall   ? QStringLiteral("fire")
-                        : isBand ? QStringLiteral("settings")
-                                 : name,
+        const View view{isCall || isAsked ? QStringLiteral("fire")
+                        : isBand          ? QStringLiteral("settings")
+                                          : name,
                         {manner.glass->width, manner.glass->height},
                         manner.glass->ppi,
                         QString::fromLatin1(manner.theme),
