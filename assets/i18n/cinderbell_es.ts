@@ -102,6 +102,25 @@
     </message>
 </context>
 <context>
+    <name>ClosingColumn</name>
+    <message>
+        <source>Signature of the person in charge</source>
+        <translation>Firma de la persona a cargo</translation>
+    </message>
+    <message>
+        <source>Hold: sign as %1</source>
+        <translation>Mantener: firmar como %1</translation>
+    </message>
+    <message>
+        <source>Verify that no entry was changed</source>
+        <translation>Comprobar que ninguna anotación cambió</translation>
+    </message>
+    <message>
+        <source>Limits in force; touch one that is stricter here</source>
+        <translation>Límites vigentes; toque el que aquí es más estricto</translation>
+    </message>
+</context>
+<context>
     <name>EntryLine</name>
     <message>
         <source>Correct</source>
@@ -622,6 +641,18 @@
         <source>Test a thermometer in ice water</source>
         <translation>Probar un termómetro en agua con hielo</translation>
     </message>
+    <message>
+        <source>Log</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Sign and limits</source>
+        <translation>Firma y límites</translation>
+    </message>
 </context>
 <context>
     <name>RefusalBar</name>
@@ -941,6 +972,193 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::FoodClosing</name>
+    <message>
+        <source>Cold holding</source>
+        <translation>Espera fría</translation>
+    </message>
+    <message>
+        <source>Hot holding</source>
+        <translation>Espera caliente</translation>
+    </message>
+    <message>
+        <source>Hot holding of whole roasts</source>
+        <translation>Espera caliente de asados enteros</translation>
+    </message>
+    <message>
+        <source>Air around shell eggs</source>
+        <translation>Aire alrededor de huevos con cáscara</translation>
+    </message>
+    <message>
+        <source>Cold food on arrival</source>
+        <translation>Comida fría al llegar</translation>
+    </message>
+    <message>
+        <source>Hot food on arrival</source>
+        <translation>Comida caliente al llegar</translation>
+    </message>
+    <message>
+        <source>Cooked poultry</source>
+        <translation>Aves cocidas</translation>
+    </message>
+    <message>
+        <source>Cooked ground meat, pooled eggs</source>
+        <translation>Carne molida y huevos batidos cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked whole meat and fish</source>
+        <translation>Carne entera y pescado cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked plant food</source>
+        <translation>Vegetales cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked in a microwave oven</source>
+        <translation>Cocido en microondas</translation>
+    </message>
+    <message>
+        <source>Reheated for holding</source>
+        <translation>Recalentado para la espera</translation>
+    </message>
+    <message>
+        <source>Reheated from a sealed pack</source>
+        <translation>Recalentado de paquete sellado</translation>
+    </message>
+    <message>
+        <source>Cooling starts</source>
+        <translation>Empieza el enfriado</translation>
+    </message>
+    <message>
+        <source>Cooling, first stage</source>
+        <translation>Enfriado, primera etapa</translation>
+    </message>
+    <message>
+        <source>Cooling, end</source>
+        <translation>Enfriado, final</translation>
+    </message>
+    <message>
+        <source>Time control begins hot</source>
+        <translation>Control de tiempo empieza caliente</translation>
+    </message>
+    <message>
+        <source>Time control begins cold</source>
+        <translation>Control de tiempo empieza frío</translation>
+    </message>
+    <message>
+        <source>Time control of fresh produce</source>
+        <translation>Control de tiempo de producto fresco</translation>
+    </message>
+    <message>
+        <source>Warmest in the long time control</source>
+        <translation>Lo más tibio en el control largo</translation>
+    </message>
+    <message>
+        <source>Whole meat kept there</source>
+        <translation>Carne entera mantenida ahí</translation>
+    </message>
+    <message>
+        <source>Ground meat kept there</source>
+        <translation>Carne molida mantenida ahí</translation>
+    </message>
+    <message>
+        <source>Standing after a microwave oven</source>
+        <translation>Reposo tras el microondas</translation>
+    </message>
+    <message>
+        <source>Reheated, kept there</source>
+        <translation>Recalentado, mantenido ahí</translation>
+    </message>
+    <message>
+        <source>Reheated within</source>
+        <translation>Recalentado en</translation>
+    </message>
+    <message>
+        <source>Cooling, first stage within</source>
+        <translation>Enfriado, primera etapa en</translation>
+    </message>
+    <message>
+        <source>Cooling, end within</source>
+        <translation>Enfriado, final en</translation>
+    </message>
+    <message>
+        <source>Cooling from room-warm things within</source>
+        <translation>Enfriado desde temperatura ambiente en</translation>
+    </message>
+    <message>
+        <source>Time control</source>
+        <translation>Control de tiempo</translation>
+    </message>
+    <message>
+        <source>Long time control</source>
+        <translation>Control de tiempo largo</translation>
+    </message>
+    <message>
+        <source>First heating of a cook in two steps</source>
+        <translation>Primer calor de cocción en dos pasos</translation>
+    </message>
+    <message>
+        <source>Hand washing</source>
+        <translation>Lavado de manos</translation>
+    </message>
+    <message>
+        <source>Of that, rubbing with soap</source>
+        <translation>De eso, frotar con jabón</translation>
+    </message>
+    <message>
+        <source>Chlorine sanitizer on a surface</source>
+        <translation>Desinfectante con cloro en la superficie</translation>
+    </message>
+    <message>
+        <source>Other sanitizer on a surface</source>
+        <translation>Otro desinfectante en la superficie</translation>
+    </message>
+    <message>
+        <source>Held food measured every</source>
+        <translation>Comida en espera medida cada</translation>
+    </message>
+    <message>
+        <source>Longest time without a reading</source>
+        <translation>Tiempo más largo sin lectura</translation>
+    </message>
+    <message>
+        <source>Signed by %1 at %2</source>
+        <translation>Firmado por %1 a las %2</translation>
+    </message>
+    <message>
+        <source>Not to be signed yet: readings out of limit without an action: %1</source>
+        <translation>Aún no se puede firmar: lecturas fuera de límite sin acción: %1</translation>
+    </message>
+    <message>
+        <source>Not to be signed yet: pans to discard first: %1</source>
+        <translation>Aún no se puede firmar: charolas por desechar primero: %1</translation>
+    </message>
+    <message>
+        <source>The record may be signed. What is written later needs a new signature.</source>
+        <translation>El registro se puede firmar. Lo que se anote después requiere otra firma.</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 o más</translation>
+    </message>
+    <message>
+        <source>%1 or shorter</source>
+        <translation>%1 o menos</translation>
+    </message>
+    <message>
+        <source>Every entry is as it was written.</source>
+        <translation>Cada anotación está como se escribió.</translation>
+    </message>
+    <message>
+        <source>Entry %1 is not the one that was written. Compare with another device&apos;s copy.</source>
+        <translation>La anotación %1 no es la que se escribió. Compare con la copia de otro aparato.</translation>
+    </message>
+    <message>
+        <source>Before entry %1 something is gone. Compare with another device&apos;s copy.</source>
+        <translation>Antes de la anotación %1 falta algo. Compare con la copia de otro aparato.</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::FoodEntry</name>
     <message>
         <source>Ice and water, stirred</source>
@@ -1025,6 +1243,30 @@
     <message>
         <source>Hold to discard</source>
         <translation>Mantener para desechar</translation>
+    </message>
+    <message>
+        <source>City health department</source>
+        <translation>Salubridad de la ciudad</translation>
+    </message>
+    <message>
+        <source>County health department</source>
+        <translation>Salubridad del condado</translation>
+    </message>
+    <message>
+        <source>State health department</source>
+        <translation>Salubridad del estado</translation>
+    </message>
+    <message>
+        <source>Our own house rule</source>
+        <translation>Regla de la casa</translation>
+    </message>
+    <message>
+        <source>Whose rule is it?</source>
+        <translation>¿De quién es la regla?</translation>
+    </message>
+    <message>
+        <source>Stricter than published</source>
+        <translation>Más estricto que lo publicado</translation>
     </message>
 </context>
 <context>

@@ -117,8 +117,10 @@ FoodRecord::FoodRecord(FoodDoor& door, Settings& settings, QObject* parent)
       door_(door),
       words_(settings),
       food_(settings, words_),
-      entry_(door, settings, food_) {
+      entry_(door, settings, food_),
+      closing_(door, food_, words_) {
     connect(&entry_, &FoodEntry::noted, this, &FoodRecord::noted);
+    connect(&closing_, &FoodClosing::noted, this, &FoodRecord::noted);
 }
 
 void FoodRecord::show(const std::shared_ptr<const app::Snapshot>& day) {
@@ -141,6 +143,7 @@ void FoodRecord::show(const std::shared_ptr<const app::Snapshot>& day) {
             Q_EMIT tallied();
         }
     }
+    closing_.show(day);
     entry_.show(day);
 }
 

@@ -8,6 +8,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
 
+#include "food_closing.h"
 #include "food_entry.h"
 
 namespace cinder::face {
@@ -52,6 +53,7 @@ class FoodRecord : public QObject {
     Q_PROPERTY(cinder::face::RowList* forecasts READ forecasts CONSTANT)
     Q_PROPERTY(cinder::face::RowList* entries READ entries CONSTANT)
     Q_PROPERTY(cinder::face::FoodEntry* entry READ entry CONSTANT)
+    Q_PROPERTY(cinder::face::FoodClosing* closing READ closing CONSTANT)
 
   public:
     /// Both must outlive this.
@@ -67,6 +69,7 @@ class FoodRecord : public QObject {
     [[nodiscard]] RowList* pans() { return &pans_; }
     [[nodiscard]] RowList* forecasts() { return &forecasts_; }
     [[nodiscard]] RowList* entries() { return &entries_; }
+    [[nodiscard]] FoodClosing* closing() { return &closing_; }
     [[nodiscard]] FoodEntry* entry() { return &entry_; }
 
     Q_INVOKABLE void readyBeforeFire(const QString& item);
@@ -98,6 +101,7 @@ class FoodRecord : public QObject {
     Words words_;
     FoodWords food_;
     FoodEntry entry_;
+    FoodClosing closing_;
     FoodTally tally_;
     ListOf<CheckRow> checks_;
     ListOf<CheckRow> checksAtFire_;

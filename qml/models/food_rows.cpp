@@ -49,6 +49,14 @@ const std::vector<Role<EntryRow>>& EntryRow::roles() {
     return all;
 }
 
+const std::vector<Role<LimitRow>>& LimitRow::roles() {
+    static const std::vector<Role<LimitRow>> all{
+        CINDER_ROLE(LimitRow, key),     CINDER_ROLE(LimitRow, name),
+        CINDER_ROLE(LimitRow, value),   CINDER_ROLE(LimitRow, source),
+        CINDER_ROLE(LimitRow, isLocal), CINDER_ROLE(LimitRow, canChange)};
+    return all;
+}
+
 const std::vector<Role<ChoiceRow>>& ChoiceRow::roles() {
     static const std::vector<Role<ChoiceRow>> all{
         CINDER_ROLE(ChoiceRow, key), CINDER_ROLE(ChoiceRow, text), CINDER_ROLE(ChoiceRow, note),

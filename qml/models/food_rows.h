@@ -74,6 +74,19 @@ struct EntryRow {
     friend bool operator==(const EntryRow&, const EntryRow&) = default;
 };
 
+/// One published limit, and what a local authority made of it.
+struct LimitRow {
+    QString key;  ///< its field, "hotHold"
+    QString name;
+    QString value;
+    QString source;
+    bool isLocal = false;
+    /// It may be made stricter by a touch.
+    bool canChange = false;
+    static const std::vector<Role<LimitRow>>& roles();
+    friend bool operator==(const LimitRow&, const LimitRow&) = default;
+};
+
 /// One thing to choose on the entry sheet.
 struct ChoiceRow {
     QString key;
