@@ -14,6 +14,8 @@
 
 namespace cinder::app {
 
+struct Snapshot;
+
 /// One pan of one dish.
 struct FoodPanCard {
     safety::Pan pan;
@@ -46,6 +48,11 @@ struct FoodCards {
 /// `day.sheet` must be there and `outlook` be of the same day and instant.
 [[nodiscard]] FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook,
                                       Instant now);
+
+/// The calls of the record: checks that are due, one for all of one occasion and moment; the end of
+/// each time control; and pans that cool, every half hour until they are cold (`snapshot.food` is
+/// there). Added to `snapshot.timers`, which stays by due instant.
+void addFoodTimers(const live::Day& day, Snapshot& snapshot);
 
 /// The rule of a dish of the open event; nothing when it needs no record.
 [[nodiscard]] std::optional<safety::FoodRule> foodRule(const live::Day& day,

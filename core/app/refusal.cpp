@@ -19,6 +19,10 @@ const char* sentence(Refusal::Why why) {
                    "again";
         case Refusal::Why::BadEvent:
             return "the event document has faults";
+        case Refusal::Why::AskFirst:
+            return "first answer what is asked before the fire, or skip it on record: "
+                   "extinguisher, "
+                   "clear ground, open air";
         case Refusal::Why::NoPlan:
             break;
     }

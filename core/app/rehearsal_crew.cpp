@@ -62,8 +62,11 @@ Result<bool, Refusal> RehearsalCrew::actOnce() {
             if (endsHere && isDue("finish", card, endOf(card, *seen)))
                 return done(session_.finish(card.id));
         }
-        if (card.state == TaskState::Ready && isDue("start", card, card.start))
-            return done(session_.start(card.id));
+        if (card.state != TaskState::Ready || !isDue("start", card, card.start)) continue;
+        if (card.kind == plan::TaskKind::Fire)
+            for (const safety::FireAnswer& asked : seen->food.beforeFire)
+                if (!asked.isAnswered()) return done(session_.readyBeforeFire(asked.item));
+        return done(session_.start(card.id));
     }
     for (const live::Timer& timer : seen->timers)
         if (timer.isRinging(now) && timer.due + delayOf(timer.name) <= now)

@@ -153,11 +153,13 @@ Taken Session::start(const TaskId& task) {
     const auto state = state_->outlook().tasks[*found].state;
     if (state != live::TaskState::Waiting && state != live::TaskState::Ready)
         return refuse(Why::NotNow, "it has begun");
+    if (auto no = state_->objectionToFire(*found)) return fail(std::move(*no));
     return state_->record(journal::TaskStarted{task, state_->now()});
 }
 
 Taken Session::finish(const TaskId& task) {
     if (auto no = state_->objectionToEnd(task)) return fail(std::move(*no));
+    if (auto no = state_->objectionToFire(*state_->find(task))) return fail(std::move(*no));
     return state_->record(journal::TaskFinished{task, state_->now()});
 }
 
@@ -210,7 +212,7 @@ Taken Session::moveServe(Instant serve) {
 Taken Session::acknowledge(const std::string& alarm) {
     if (auto no = state_->objection()) return fail(std::move(*no));
     if (!state_->open->day.sheet) return refuse(Why::NoPlan);
-    const auto timers = state_->outlook().timers;
+    const auto timers = look()->timers;
     const auto found = std::find_if(timers.begin(), timers.end(),
                                     [&](const live::Timer& t) { return t.name == alarm; });
     if (found == timers.end()) return refuse(Why::NotNow, "no such alarm: " + alarm);
@@ -278,6 +280,7 @@ std::shared_ptr<const Snapshot> Session::look() {
     snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
     snapshot.food = makeFoodCards(s.open->day, outlook, now);
     if (const auto reckoned = s.reckon()) snapshot.line = standCards(*reckoned, s.open->day.packed);
+    addFoodTimers(s.open->day, snapshot);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

@@ -37,6 +37,7 @@ struct Refusal {
         NotSaved,     ///< the disk is full or failed; nothing was shown as done
         BadEvent,     ///< the document did not validate
         NoPlan,       ///< the planner found none
+        AskFirst,     ///< the fire is not lit before its three questions are answered or skipped
     };
     Why why = Why::NotNow;
     std::string detail;                               ///< for the log and the command line
@@ -181,13 +182,15 @@ class Session {
     [[nodiscard]] Result<void, Refusal> keepFood(const safety::Pan& pan);
     [[nodiscard]] Result<void, Refusal> testThermometer(const safety::ThermometerId& thermometer,
                                                         safety::Reading inIceWater);
-    /// Extinguisher, clearance, open air: there, or passed over and why. Nothing goes on record
-    /// that nobody was asked.
+    /// Extinguisher, clearance, open air: there, or passed over and why. Before all three are
+    /// answered no task that lights a fire can be begun or finished (AskFirst).
     [[nodiscard]] Result<void, Refusal> readyBeforeFire(safety::FireItem item);
     [[nodiscard]] Result<void, Refusal> skipBeforeFire(safety::FireItem item,
                                                        const std::string& reason);
     /// Refused, with the field in `detail`, when one of them is looser than the published limit.
     [[nodiscard]] Result<void, Refusal> nameLocalRules(const safety::LocalRules& rules);
+    /// Walks every chain of the store; nothing means that the record is as it was written.
+    [[nodiscard]] Result<std::optional<journal::BrokenChain>, Refusal> verify() const;
     /// Refused while a reading out of limit has no action or a lost pan is not discarded.
     [[nodiscard]] Result<void, Refusal> signRecord(const std::string& name,
                                                    const std::string& certificate);

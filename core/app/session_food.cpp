@@ -52,6 +52,13 @@ const safety::Entry* findEntry(const Session::State& state, const safety::EntryI
 
 }  // namespace
 
+std::optional<Refusal> Session::State::objectionToFire(std::size_t task) const {
+    if (open->day.sheet->problem.tasks[task].kind != plan::TaskKind::Fire) return std::nullopt;
+    for (const safety::FireAnswer& answer : safety::fireAnswers(open->day.record, now()))
+        if (!answer.isAnswered()) return Refusal{Why::AskFirst, {}, {}, {}, {}};
+    return std::nullopt;
+}
+
 Taken Session::measureFood(const safety::Pan& pan, safety::Purpose purpose, safety::Reading reading,
                            const safety::ThermometerId& thermometer, std::optional<Duration> held) {
     if (auto known = checkPan(*state_, pan); !known) return known;
@@ -156,6 +163,12 @@ Taken Session::nameLocalRules(const safety::LocalRules& rules) {
     if (auto made = safety::Limits::with(rules); !made)
         return refuse(Why::NotNow, safety::describe(made.error()));
     return state_->record(safety::Fact{safety::LocalRulesNamed{rules, state_->now()}});
+}
+
+Result<std::optional<journal::BrokenChain>, Refusal> Session::verify() const {
+    auto broken = state_->store.verify();
+    if (!broken) return fail(refusalFor(broken.error()));
+    return *std::move(broken);
 }
 
 Taken Session::signRecord(const std::string& name, const std::string& certificate) {

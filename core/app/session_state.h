@@ -65,6 +65,9 @@ struct Session::State {
 
     /// Why nothing may be recorded, if so.
     [[nodiscard]] std::optional<Refusal> objection() const;
+    /// Why the task at this place of the sheet may not be begun or finished yet: it lights a fire,
+    /// and what is asked before that is not answered.
+    [[nodiscard]] std::optional<Refusal> objectionToFire(std::size_t task) const;
     /// Why `task` can neither be finished nor skipped, if so.
     [[nodiscard]] std::optional<Refusal> objectionToEnd(const TaskId& task) const;
     /// The task's place on the sheet.

@@ -25,6 +25,7 @@ struct FireCaution {
     std::string_view id;  ///< stable; translations go by it
     FireMoment moment;
     std::string_view text;
+    std::string_view spanish;
     std::string_view source;
     Checked checked;
 };

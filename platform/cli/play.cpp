@@ -81,6 +81,7 @@ Failure refused(const app::Refusal& refusal) {
         switch (refusal.why) {
             case Why::BadEvent:
                 return ExitCode::BadEvent;
+            case Why::AskFirst:
             case Why::NoPlan:
                 return ExitCode::NoPlan;
             default:

@@ -10,6 +10,7 @@ Item {
     id: root
 
     required property Day day
+    required property FoodRecord record
     property bool isNarrow: false
 
     Accessible.role: Accessible.Pane
@@ -58,6 +59,7 @@ Item {
 
             Heading { width: parent.width; text: qsTr("Set-up and line"); note: root.day.line.buffetProgress }
             Cord { width: parent.width; progress: root.day.line.buffetDone; burning: Theme.water }
+            DueBand { width: parent.width; visible: text !== ""; text: root.record.tally.band; note: root.record.tally.due; onClicked: root.record.entry.measureCheck(root.record.tally.bandCheck) }
         }
     }
 }

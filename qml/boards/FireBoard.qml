@@ -11,6 +11,7 @@ Flickable {
     id: root
 
     required property Day day
+    required property FoodRecord record
     property bool isNarrow: false
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin
                                                : (root.width - 3 * Space.margin) / 2
@@ -27,6 +28,8 @@ Flickable {
         width: root.half
         spacing: Space.small
 
+        FireQuestions { width: parent.width; visible: root.record.tally.asksFire; record: root.record }
+        CheckColumn { width: parent.width; record: root.record; isNarrow: root.isNarrow }
         Heading { width: parent.width; text: qsTr("On the grate") }
         Label {
             width: parent.width

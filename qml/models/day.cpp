@@ -251,6 +251,18 @@ void Day::act(const QString& deed, const QString& task) {
         start(task);
 }
 
+void Day::goToRecord(const QString& alarm) {
+    if (!seen_) return;
+    for (const auto& timer : seen_->timers) {
+        if (toText(timer.name) != alarm || !timer.dish) continue;
+        const QString dish = toText(timer.dish->text());
+        const int pan = timer.pan.value_or(0);
+        take(door_.acknowledge(timer.name));
+        Q_EMIT recordAsked(dish, pan);
+        return;
+    }
+}
+
 void Day::rehearse(int speed) {
     const auto made = door_.rehearse(speed, kRehearsalLead);
     take(made ? Taken() : Taken(fail(made.error())));

@@ -140,6 +140,10 @@ class Day : public QObject {
     Q_INVOKABLE void acknowledge(const QString& alarm);
     /// What the alarm calls for: "turn", "finish" or "start".
     Q_INVOKABLE void act(const QString& deed, const QString& task);
+    /// Goes to what a call of the record asks for, and silences it.
+    Q_INVOKABLE void goToRecord(const QString& alarm);
+    /// Why a touch elsewhere was not taken.
+    void refuse(const QString& why);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void replan();
     Q_INVOKABLE void rehearse(int speed);
@@ -155,6 +159,8 @@ class Day : public QObject {
     void isOpenChanged();
     /// The day was looked at again, after every beat and every touch.
     void looked();
+    /// A call leads to the record: to this dish, pan 0 for whichever there is.
+    void recordAsked(const QString& dish, int pan);
     void lineChanged();
     void secondPassed();
     void flashed();

@@ -13,6 +13,7 @@
 #include <QTranslator>
 
 #include "editor.h"
+#include "caution_list.h"
 #include "events.h"
 #include "food_record.h"
 #include "lists.h"
@@ -53,6 +54,7 @@ struct Face::Parts {
           record(door->food(), settings),
           editor(*door, settings, places.files),
           lists(door->lists(), day, settings, theDevices.printer),
+          cautions(settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -70,6 +72,7 @@ struct Face::Parts {
     FoodRecord record;
     Editor editor;
     Lists lists;
+    CautionList cautions;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -123,6 +126,7 @@ void Face::Parts::speak() {
     day.retell();
     editor.retell();
     lists.retell();
+    cautions.tell();
     events.refresh();
 }
 
@@ -138,6 +142,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->record, &FoodRecord::refused, &parts->day, &Day::refuse);
+    QObject::connect(&parts->day, &Day::recordAsked, &parts->record, &FoodRecord::answerCall);
     QObject::connect(&parts->day, &Day::looked, &parts->record,
                      [parts] { parts->record.show(parts->day.snapshot()); });
     QObject::connect(&parts->editor, &Editor::begun, &parts->day, [parts] { parts->beat(); });
@@ -149,7 +155,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
-          static_cast<QObject*>(&parts->lists)})
+          static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -175,6 +181,7 @@ bool Face::show() {
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
         {QStringLiteral("editor"), QVariant::fromValue(&parts_->editor)},
         {QStringLiteral("lists"), QVariant::fromValue(&parts_->lists)},
+        {QStringLiteral("cautions"), QVariant::fromValue(&parts_->cautions)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));
     return !parts_->engine.rootObjects().isEmpty();

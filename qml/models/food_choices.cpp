@@ -41,6 +41,13 @@ std::vector<ChoiceRow> FoodEntry::rows() const {
             }
             return rows;
         case Step::Reasons:
+            if (mode_ == Mode::Rule) {
+                for (const QString& whose :
+                     {tr("City health department"), tr("County health department"),
+                      tr("State health department"), tr("Our own house rule")})
+                    rows.push_back({whose, whose, {}, false, false});
+                return rows;
+            }
             for (const QString& why :
                  {tr("Typed wrong"), tr("Thermometer misread"), tr("Tip was not in the middle")})
                 rows.push_back({why, why, {}, false, false});

@@ -33,6 +33,12 @@ class FoodDoor {
     [[nodiscard]] virtual Taken keep(const safety::Pan& pan) = 0;
     [[nodiscard]] virtual Taken testThermometer(const safety::ThermometerId& thermometer,
                                                 safety::Reading inIceWater) = 0;
+    [[nodiscard]] virtual Taken readyBeforeFire(safety::FireItem item) = 0;
+    [[nodiscard]] virtual Taken nameLocalRules(const safety::LocalRules& rules) = 0;
+    [[nodiscard]] virtual Taken sign(const std::string& name) = 0;
+    [[nodiscard]] virtual Result<std::optional<journal::BrokenChain>, app::Refusal> verify() = 0;
+    /// Passed over, on record.
+    [[nodiscard]] virtual Taken skipBeforeFire(safety::FireItem item) = 0;
 };
 
 }  // namespace cinder::face

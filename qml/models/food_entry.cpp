@@ -1,6 +1,7 @@
-#include "food_entry.h"
+#include "food_closing.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "safety/standing.h"
 #include "settings.h"
@@ -16,6 +17,7 @@ using safety::TimeRule;
 /// What food may be measured at in degrees Celsius; a slip of the finger lies outside.
 constexpr double kColdest = -17.7;
 constexpr double kHottest = 150;
+constexpr double kHottestLimit = 120;
 
 }  // namespace
 
@@ -118,6 +120,42 @@ void FoodEntry::testThermometer(const QString& thermometer) {
     begin(Mode::IcePoint);
 }
 
+void FoodEntry::makeStricter(const QString& limit) {
+    if (!day_) return;
+    limit_ = limit.toStdString();
+    const safety::Limits& limits = day_->food.limits;
+    begin(Mode::Rule);
+    for (const safety::DegreeLimit& one : safety::publishedDegrees()) {
+        if (one.field != limit_) continue;
+        const double figure = limits.figure(one.degree, words_.scale()).celsius();
+        const bool isLeast = one.sense == safety::Sense::AtLeast;
+        number_.begin(NumberEntry::Kind::Temperature, isLeast ? figure : kColdest,
+                      isLeast ? kHottestLimit : figure, settings_.isFahrenheit());
+    }
+    for (const safety::SpanLimit& one : safety::publishedSpans())
+        if (one.field == limit_)
+            number_.begin(
+                NumberEntry::Kind::Minutes, 1,
+                std::chrono::duration<double, std::ratio<60>>(limits.length(one.span)).count(),
+                settings_.isFahrenheit());
+    tell();
+}
+
+safety::LocalRules FoodEntry::stricter(const std::string& authority) const {
+    safety::LocalRules rules = day_->food.limits.rules();
+    rules.authority = authority;
+    std::erase_if(rules.limits, [&](const auto& one) { return one.field == limit_; });
+    const bool isDegree =
+        std::any_of(safety::publishedDegrees().begin(), safety::publishedDegrees().end(),
+                    [&](const auto& one) { return one.field == limit_; });
+    if (isDegree)
+        rules.limits.push_back({limit_, typed()});
+    else
+        rules.limits.push_back(
+            {limit_, Duration(std::chrono::minutes(std::lround(number_.value())))});
+    return rules;
+}
+
 // --- on the sheet --------------------------------------------------------------------------------
 
 void FoodEntry::go(Step step) {
@@ -203,13 +241,15 @@ Taken FoodEntry::write(const std::string& reason) {
             return door_.testThermometer(thermometer_, typed());
         case Mode::Correct:
             return door_.correct(entry_, typed(), reason);
+        case Mode::Rule:
+            return door_.nameLocalRules(stricter(reason));
     }
     return {};
 }
 
 void FoodEntry::save() {
     if (step_ != Step::Keys || !number_.isReady()) return;
-    if (mode_ == Mode::Correct) return go(Step::Reasons);
+    if (mode_ == Mode::Correct || mode_ == Mode::Rule) return go(Step::Reasons);
     take(write({}));
 }
 
@@ -225,7 +265,7 @@ void FoodEntry::take(const Taken& taken) {
 
 /// After an entry: a reading out of limit is not left without its action.
 void FoodEntry::settle() {
-    if (mode_ == Mode::IcePoint) return tell();
+    if (mode_ == Mode::IcePoint || mode_ == Mode::Rule) return tell();
     // What is said of the dish as a whole may be out of limit for any of its pans.
     if (day_ && !open() && pan_.number == 0)
         for (const app::FoodPanCard& card : day_->food.pans)
@@ -253,7 +293,9 @@ Asking FoodEntry::asking() const {
     ask.title = isIce ? tr("Ice and water, stirred") : words_.pan(pan_, *day_);
     ask.pan = FoodWords::panNumber(pan_.number);
     ask.thermometer = FoodWords::thermometer(thermometer_);
-    ask.hasPan = !isIce && mode_ != Mode::Correct;
+    if (mode_ == Mode::Rule) ask.title = nameOfLimit(limit_);
+    ask.hasThermometer = mode_ != Mode::Rule;
+    ask.hasPan = !isIce && mode_ != Mode::Correct && mode_ != Mode::Rule;
     ask.hasPurpose = ask.hasPan;
     ask.refusal = refusal_;
     sayLimit(ask);
@@ -269,7 +311,8 @@ Asking FoodEntry::asking() const {
             ask.question = tr("Which thermometer?");
             break;
         case Step::Reasons:
-            ask.question = tr("Why is it corrected?");
+            ask.question =
+                mode_ == Mode::Rule ? tr("Whose rule is it?") : tr("Why is it corrected?");
             break;
         case Step::Deeds:
             ask.question = card() ? words_.standing(card()->standing) : QString();
@@ -294,6 +337,12 @@ void FoodEntry::sayLimit(Asking& ask) const {
     if (mode_ == Mode::IcePoint) {
         ask.purpose = tr("Ice point");
         ask.limit = words_.icePoint();
+        return;
+    }
+    if (mode_ == Mode::Rule) {
+        ask.purpose = tr("Stricter than published");
+        for (const safety::DegreeLimit& one : safety::publishedDegrees())
+            if (one.field == limit_) ask.limit = words_.limit(one.degree, limits);
         return;
     }
     if (mode_ == Mode::Leave) {

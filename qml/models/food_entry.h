@@ -34,12 +34,13 @@ struct Asking {
     Q_PROPERTY(QString finding MEMBER finding)
     Q_PROPERTY(QString refusal MEMBER refusal)
     Q_PROPERTY(bool hasPan MEMBER hasPan)
+    Q_PROPERTY(bool hasThermometer MEMBER hasThermometer)
     Q_PROPERTY(bool hasPurpose MEMBER hasPurpose)
     Q_PROPERTY(bool mayClose MEMBER mayClose)
 
   public:
     QString step, title, purpose, limit, pan, thermometer, question, finding, refusal;
-    bool hasPan = true, hasPurpose = true, mayClose = true;
+    bool hasPan = true, hasThermometer = true, hasPurpose = true, mayClose = true;
     friend bool operator==(const Asking&, const Asking&) = default;
 };
 
@@ -74,6 +75,9 @@ class FoodEntry : public QObject {
     /// The ice point of a thermometer; empty: the one used last.
     Q_INVOKABLE void testThermometer(const QString& thermometer);
 
+    /// The keys for a limit a local authority makes stricter; a looser one cannot be typed.
+    Q_INVOKABLE void makeStricter(const QString& limit);
+
     // --- on the sheet ---
     Q_INVOKABLE void askPan();
     Q_INVOKABLE void askPurpose();
@@ -91,7 +95,7 @@ class FoodEntry : public QObject {
     void noted();
 
   private:
-    enum class Mode { Measure, Leave, IcePoint, Correct };
+    enum class Mode { Measure, Leave, IcePoint, Correct, Rule };
     enum class Step { Closed, Keys, Pans, Purposes, Thermometers, Reasons, Deeds, Act };
 
     void begin(Mode mode);
@@ -110,6 +114,7 @@ class FoodEntry : public QObject {
     /// The reading out of limit that the sheet is about.
     [[nodiscard]] const safety::OpenReading* open() const;
     [[nodiscard]] safety::Reading typed() const;
+    [[nodiscard]] safety::LocalRules stricter(const std::string& authority) const;
     [[nodiscard]] Taken write(const std::string& reason);
 
     FoodDoor& door_;
@@ -125,6 +130,7 @@ class FoodEntry : public QObject {
     safety::Purpose purpose_ = safety::Purpose::HoldHot;
     safety::TimeRule rule_ = safety::TimeRule::Hot;
     safety::EntryId entry_;
+    std::string limit_;  ///< the field of the limit that is made stricter
     safety::ThermometerId thermometer_{"probe-1"};
     QString refusal_;
 };

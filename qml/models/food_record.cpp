@@ -113,14 +113,28 @@ class Teller {
 }  // namespace
 
 FoodRecord::FoodRecord(FoodDoor& door, Settings& settings, QObject* parent)
-    : QObject(parent), words_(settings), food_(settings, words_), entry_(door, settings, food_) {
+    : QObject(parent),
+      door_(door),
+      words_(settings),
+      food_(settings, words_),
+      entry_(door, settings, food_),
+      closing_(door, food_, words_) {
     connect(&entry_, &FoodEntry::noted, this, &FoodRecord::noted);
+    connect(&closing_, &FoodClosing::noted, this, &FoodRecord::noted);
 }
 
 void FoodRecord::show(const std::shared_ptr<const app::Snapshot>& day) {
+    day_ = day;
     if (day) {
         words_.setPlace(day->offset, day->serve);
-        checks_.show(checkRows(*day));
+        auto checks = checkRows(*day);
+        auto atFire = checks;
+        std::erase_if(atFire, [](const CheckRow& row) {
+            return !row.isAtFire || row.mark == QLatin1String("waiting");
+        });
+        checks_.show(std::move(checks));
+        checksAtFire_.show(std::move(atFire));
+        fireItems_.show(fireRows(*day));
         pans_.show(panRows(*day));
         forecasts_.show(forecastRows(*day));
         entries_.show(entryRows(*day));
@@ -129,7 +143,40 @@ void FoodRecord::show(const std::shared_ptr<const app::Snapshot>& day) {
             Q_EMIT tallied();
         }
     }
+    closing_.show(day);
     entry_.show(day);
+}
+
+void FoodRecord::take(const Taken& taken) {
+    Q_EMIT refused(taken ? QString() : Words::refusal(taken.error()));
+    Q_EMIT noted();
+}
+
+void FoodRecord::readyBeforeFire(const QString& item) {
+    take(door_.readyBeforeFire(static_cast<safety::FireItem>(item.toInt())));
+}
+
+void FoodRecord::skipBeforeFire(const QString& item) {
+    take(door_.skipBeforeFire(static_cast<safety::FireItem>(item.toInt())));
+}
+
+void FoodRecord::answerCall(const QString& dish, int pan) {
+    if (!day_) return;
+    const DishId id(dish.toStdString());
+    if (pan > 0) return entry_.openPan(keyOf(safety::Pan{id, pan}));
+    for (const ToDo& one : toDo(*day_))
+        if (one.check->dish == id && one.check->due <= day_->now)
+            return entry_.measureCheck(toText(one.check->name));
+    entry_.openPan(keyOf(safety::Pan{id, 0}));
+}
+
+std::vector<FireRow> FoodRecord::fireRows(const app::Snapshot& day) {
+    std::vector<FireRow> rows;
+    for (const safety::FireAnswer& answer : day.food.beforeFire)
+        rows.push_back({QString::number(static_cast<int>(answer.item)),
+                        FoodWords::fireItem(answer.item), answer.ready.has_value(),
+                        !answer.ready && answer.skipped.has_value()});
+    return rows;
 }
 
 std::vector<CheckRow> FoodRecord::checkRows(const app::Snapshot& day) const {
@@ -148,6 +195,7 @@ std::vector<CheckRow> FoodRecord::checkRows(const app::Snapshot& day) const {
                     safety::limitOf(check.purpose, card.food, card.standing.isRoast);
                 card.pan.dish == check.dish && degree)
                 row.limit = food_.limit(*degree, day.food.limits);
+        row.isAtFire = check.occasion == safety::Occasion::Cooked;
         row.due = words_.clockAndBell(check.due);
         row.countdown = signedCountdown(check.due - day.now);
         row.isDue = check.due <= day.now;
@@ -172,6 +220,12 @@ PanRow FoodRecord::panRow(const app::FoodPanCard& card, const app::Snapshot& day
         row.last = tr("last %1 at %2")
                        .arg(FoodWords::reading(*standing.lastReading),
                             words_.clock(*standing.lastMeasured));
+    const bool isAfter = day.now > day.serve && !row.isOver && standing.control != Control::None;
+    if (isAfter) row.leftover = tr("Left over: %1").arg(FoodWords::leftover(standing.leftover));
+    for (const safety::Entry& entry : day.food.entries)
+        if (const auto* kept = std::get_if<safety::PanKept>(&entry.fact);
+            kept && kept->pan == card.pan && !entry.isTakenBack)
+            row.leftover = tr("Kept at %1").arg(words_.clock(kept->at));
     row.mark = row.isOver                                              ? QStringLiteral("skipped")
                : standing.lost                                         ? QStringLiteral("late")
                : !standing.open.empty()                                ? QStringLiteral("over")
@@ -255,6 +309,19 @@ FoodTally FoodRecord::tallyOf(const app::Snapshot& day) const {
         tally.due = tr("%n due", nullptr, tally.dueCount);
     else if (!open.empty())
         tally.due = tr("next at %1").arg(words_.clock(open.front().check->due));
+    for (const auto& row : checks_.rows())
+        if (tally.band.isEmpty() && row.isDue && !row.isAtFire) {
+            tally.band = tr("Measure: %1").arg(row.dish) + QStringLiteral(" · ") + row.limit;
+            tally.bandCheck = row.key;
+        }
+    const bool isToLight = std::any_of(day.tasks.begin(), day.tasks.end(), [](const auto& card) {
+        return card.kind == plan::TaskKind::Fire &&
+               (card.state == app::TaskState::Waiting || card.state == app::TaskState::Ready);
+    });
+    const auto& asked = day.food.beforeFire;
+    tally.asksFire = isToLight && std::any_of(asked.begin(), asked.end(), [](const auto& answer) {
+                         return !answer.isAnswered();
+                     });
     const auto done = std::count_if(day.food.checks.begin(), day.food.checks.end(),
                                     [](const auto& check) { return check.isDone; });
     tally.done = tr("%1 of %2 done").arg(done).arg(day.food.checks.size());

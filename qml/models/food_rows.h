@@ -19,8 +19,19 @@ struct CheckRow {
     QString mark;
     QString missed;  ///< "2 missed before", empty when none was
     bool isDue = false;
+    bool isAtFire = false;  ///< who can do it stands at the fire
     static const std::vector<Role<CheckRow>>& roles();
     friend bool operator==(const CheckRow&, const CheckRow&) = default;
+};
+
+/// One thing asked before the fire.
+struct FireRow {
+    QString key;  ///< its number
+    QString text;
+    bool isReady = false;
+    bool isSkipped = false;
+    static const std::vector<Role<FireRow>>& roles();
+    friend bool operator==(const FireRow&, const FireRow&) = default;
 };
 
 /// One pan as it stands by its record.
@@ -28,6 +39,7 @@ struct PanRow {
     QString key;  ///< "stew#1"
     QString title;
     QString standing;
+    QString leftover;   ///< what may become of it once the bell has rung
     QString last;       ///< "last 141 °F at 12:05", empty before the first reading
     QString countdown;  ///< of its clock; empty when none runs
     QString clock;      ///< what the countdown ends in: "to discard"
@@ -60,6 +72,19 @@ struct EntryRow {
     bool canCorrect = false;
     static const std::vector<Role<EntryRow>>& roles();
     friend bool operator==(const EntryRow&, const EntryRow&) = default;
+};
+
+/// One published limit, and what a local authority made of it.
+struct LimitRow {
+    QString key;  ///< its field, "hotHold"
+    QString name;
+    QString value;
+    QString source;
+    bool isLocal = false;
+    /// It may be made stricter by a touch.
+    bool canChange = false;
+    static const std::vector<Role<LimitRow>>& roles();
+    friend bool operator==(const LimitRow&, const LimitRow&) = default;
 };
 
 /// One thing to choose on the entry sheet.

@@ -22,7 +22,8 @@ void Ringer::attend(const app::Snapshot* day) {
     if (day != nullptr)
         for (const auto& timer : day->timers) {
             const auto* card = findCard(*day, timer.task);
-            if (!timer.isRinging(day->now) || card == nullptr || !isOpen(*card)) continue;
+            const bool isOwed = timer.dish || (card != nullptr && isOpen(*card));
+            if (!timer.isRinging(day->now) || !isOwed) continue;
             // The newest of the loudest, so that a fresh call is not drowned by an old one.
             if (const int loud = live::loudness(timer, day->now); loud >= loudness) {
                 loudest = &timer;

@@ -321,9 +321,31 @@ std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
     return rows;
 }
 
+AlarmRow RowMaker::foodCall(const live::Timer& timer, const app::Snapshot& day) const {
+    AlarmRow row;
+    row.key = toText(timer.name);
+    row.call = Words::call(timer.kind);
+    for (const auto& card : day.food.pans)
+        if (card.pan.dish == *timer.dish) row.title = words_.name(card.dish);
+    if (timer.pan.value_or(0) > 0) row.title = tr("%1, pan %2").arg(row.title).arg(*timer.pan);
+    if (timer.count.value_or(1) > 1)
+        row.title = tr("%1 and %2 more").arg(row.title).arg(*timer.count - 1);
+    row.overdue = Words::countdown(day.now - timer.due);
+    row.icon = QStringLiteral("caution");
+    row.board = row.key.startsWith(QLatin1String("food:cooked:")) ? QStringLiteral("fire")
+                                                                  : QStringLiteral("buffet");
+    row.actVerb = tr("Measure");
+    row.act = QStringLiteral("measure");
+    if (!row.key.startsWith(QLatin1String("discard:"))) return row;
+    row.call = tr("Discard it now");
+    row.actVerb = tr("To the record");
+    return row;
+}
+
 std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
     std::vector<AlarmRow> rows;
     for (const auto& timer : day.timers) {
+        if (timer.dish && timer.isRinging(day.now)) rows.push_back(foodCall(timer, day));
         const auto* card = findCard(day, timer.task);
         if (!timer.isRinging(day.now) || card == nullptr || !isOpen(*card)) continue;
         AlarmRow row;

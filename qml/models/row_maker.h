@@ -41,6 +41,8 @@ class RowMaker {
   private:
     /// The line as it is laid out, vessel by vessel, to be ticked as each is placed.
     [[nodiscard]] TaskRow line(const app::Snapshot& day);
+    /// A call of the food-safety record, which has no task.
+    [[nodiscard]] AlarmRow foodCall(const live::Timer& timer, const app::Snapshot& day) const;
     [[nodiscard]] std::vector<TaskRow> rowsOf(const std::vector<const app::TaskCard*>& cards,
                                               const app::Snapshot& day);
 

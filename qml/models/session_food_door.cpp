@@ -31,5 +31,11 @@ Taken SessionFoodDoor::testThermometer(const safety::ThermometerId& thermometer,
                                        safety::Reading inIceWater) {
     return session_.testThermometer(thermometer, inIceWater);
 }
+Taken SessionFoodDoor::readyBeforeFire(safety::FireItem item) {
+    return session_.readyBeforeFire(item);
+}
+Taken SessionFoodDoor::skipBeforeFire(safety::FireItem item) {
+    return session_.skipBeforeFire(item, {});
+}
 
 }  // namespace cinder::face

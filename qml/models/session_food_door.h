@@ -24,6 +24,17 @@ class SessionFoodDoor final : public FoodDoor {
     [[nodiscard]] Taken keep(const safety::Pan& pan) override;
     [[nodiscard]] Taken testThermometer(const safety::ThermometerId& thermometer,
                                         safety::Reading inIceWater) override;
+    [[nodiscard]] Taken readyBeforeFire(safety::FireItem item) override;
+    [[nodiscard]] Taken skipBeforeFire(safety::FireItem item) override;
+    [[nodiscard]] Taken nameLocalRules(const safety::LocalRules& rules) override {
+        return session_.nameLocalRules(rules);
+    }
+    [[nodiscard]] Taken sign(const std::string& name) override {
+        return session_.signRecord(name, {});
+    }
+    [[nodiscard]] Result<std::optional<journal::BrokenChain>, app::Refusal> verify() override {
+        return session_.verify();
+    }
 
   private:
     app::Session& session_;

@@ -318,6 +318,10 @@ QString Words::refusal(const app::Refusal& refusal) {
                 "touch again.");
         case Why::BadEvent:
             return tr("The event file cannot be used: %1").arg(toText(refusal.detail));
+        case Why::AskFirst:
+            return tr(
+                "First answer for the fire: extinguisher, clear ground, open air. Tick or skip "
+                "each on the Fire board.");
         case Why::NoPlan:
             return tr("No plan keeps this promise: %1").arg(toText(refusal.detail));
     }

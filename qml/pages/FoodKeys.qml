@@ -25,13 +25,14 @@ Grid {
             id: means
             width: parent.width
             spacing: Space.small
-            readonly property int parts: 1 + (root.entry.ask.hasPan ? 1 : 0) + (root.isNarrow ? 1 : 0)
+            readonly property int parts: Math.max(1, (root.entry.ask.hasThermometer ? 1 : 0) + (root.entry.ask.hasPan ? 1 : 0) + (means.hasScale ? 1 : 0))
+            readonly property bool hasScale: root.isNarrow && root.entry.number.units.length > 1
             readonly property real share: (width - (means.parts - 1) * Space.small) / means.parts
 
             PressPlate { width: means.share; visible: root.entry.ask.hasPan; size: Type.body; text: root.entry.ask.pan; onClicked: root.entry.askPan() }
-            PressPlate { width: means.share; size: Type.body; text: root.entry.ask.thermometer; onClicked: root.entry.askThermometer() }
+            PressPlate { width: means.share; visible: root.entry.ask.hasThermometer; size: Type.body; text: root.entry.ask.thermometer; onClicked: root.entry.askThermometer() }
             // On a phone the scale is one touch beside the others, so that all keys are in view.
-            PressPlate { width: means.share; visible: root.isNarrow; text: root.entry.number.unitWord; Accessible.name: qsTr("Scale: %1").arg(root.entry.number.unitWord); onClicked: root.entry.number.useUnit(1 - root.entry.number.unit) }
+            PressPlate { width: means.share; visible: means.hasScale; text: root.entry.number.unitWord; Accessible.name: qsTr("Scale: %1").arg(root.entry.number.unitWord); onClicked: root.entry.number.useUnit(1 - root.entry.number.unit) }
         }
         Remark { width: parent.width; visible: !root.isNarrow; text: qsTr("Thickest part, middle of the pan, away from bone; wait until the figure stands still.") }
         PressPlate {

@@ -25,6 +25,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Run sheet"); onClicked: root.go("sheet") }
         PagePlate { width: all.share; glyph: Icons.bell; text: qsTr("Promise"); onClicked: root.go("promise") }
         PagePlate { width: all.share; glyph: Icons.probe; text: qsTr("Record"); onClicked: root.go("record") }
+        PagePlate { width: all.share; glyph: Icons.caution; text: qsTr("Cautions"); onClicked: root.go("cautions") }
         PagePlate { width: all.share; glyph: Icons.lock; text: qsTr("Lock"); onClicked: root.lock() }
         PagePlate { width: all.share; glyph: Icons.pencil; text: qsTr("Edit the event"); onClicked: root.go("make") }
         PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Lists"); onClicked: root.go("lists") }

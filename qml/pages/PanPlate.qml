@@ -12,6 +12,7 @@ T.AbstractButton {
     required property string title
     required property string standing
     required property string last
+    required property string leftover
     required property string countdown
     required property string clock
     required property string mark
@@ -43,6 +44,7 @@ T.AbstractButton {
 
         Label { width: parent.width - Space.notch; text: root.title; isStrong: true; color: root.isOver ? Theme.ash : Theme.ink; maximumLineCount: 4; Accessible.ignored: true }
         Label { width: parent.width; text: root.standing; size: Type.small; color: root.isBad ? Theme.ember : Theme.ash; maximumLineCount: 5; Accessible.ignored: true }
+        Label { width: parent.width; visible: text !== ""; text: root.leftover; isStrong: true; maximumLineCount: 4; Accessible.ignored: true }
         Label { width: parent.width; visible: text !== ""; text: root.last; size: Type.small; color: Theme.ash; Accessible.ignored: true }
         Row {
             visible: root.countdown !== ""

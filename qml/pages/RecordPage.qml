@@ -23,8 +23,8 @@ Item {
         width: Math.min(parent.width - 2 * Space.margin, Space.column * 1.4)
         name: qsTr("Record")
         isHeaded: false
-        keys: root.isNarrow ? ["checks", "pans", "entries"] : ["checks", "entries"]
-        words: root.isNarrow ? [qsTr("Checks"), qsTr("Pans"), qsTr("Entries")] : [qsTr("Checks and pans"), qsTr("Entries")]
+        keys: root.isNarrow ? ["checks", "pans", "entries", "close"] : ["checks", "entries", "close"]
+        words: root.isNarrow ? [qsTr("Checks"), qsTr("Pans"), qsTr("Log"), qsTr("Sign")] : [qsTr("Checks and pans"), qsTr("Entries"), qsTr("Sign and limits")]
         chosen: root.shown
         onChoose: key => root.shown = key
     }
@@ -33,7 +33,7 @@ Item {
         anchors.topMargin: Space.small
         anchors.bottom: parent.bottom
         width: parent.width
-        visible: root.shown !== "entries"
+        visible: root.shown === "checks" || root.shown === "pans"
         contentHeight: Math.max(checks.visible ? checks.height : 0, pans.visible ? pans.height : 0) + 2 * Space.margin
         clip: true
 
@@ -89,5 +89,16 @@ Item {
         Accessible.name: qsTr("Entries")
 
         delegate: EntryLine { id: line; width: ListView.view.width; onCorrect: root.record.entry.correct(line.key) }
+    }
+    Repeater {
+        model: root.shown === "close" ? 1 : 0
+
+        ClosingColumn {
+            width: root.width
+            y: which.y + which.height + Space.small
+            height: root.height - y
+            record: root.record
+            isNarrow: root.isNarrow
+        }
     }
 }

@@ -19,6 +19,7 @@ Item {
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
+    required property CautionList cautions
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -46,6 +47,10 @@ Item {
         target: root.editor
         function onBegun() { root.place = "make" }
         function onPlanned() { root.events.refresh(); root.place = "promise" }
+    }
+    Connections {
+        target: root.day
+        function onRecordAsked() { root.place = "record" }
     }
     WickBand {
         id: wick
@@ -86,8 +91,8 @@ Item {
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
             Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise" } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
-            Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
@@ -97,6 +102,7 @@ Item {
             Repeater { model: root.place === "kitchen" ? 1 : 0; KitchenPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "line" ? 1 : 0; LinePage { anchors.fill: parent; line: root.lists.line; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "paper" ? 1 : 0; PaperPage { anchors.fill: parent; papers: root.lists.papers; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
+            Repeater { model: root.place === "cautions" ? 1 : 0; CautionPage { anchors.fill: parent; cautions: root.cautions } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
             Repeater {
                 model: root.place === "settings" ? 1 : 0

@@ -15,6 +15,7 @@ Window {
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
+    required property CautionList cautions
 
     width: 1280
     height: 800
@@ -35,5 +36,6 @@ Window {
         record: root.record
         editor: root.editor
         lists: root.lists
+        cautions: root.cautions
     }
 }

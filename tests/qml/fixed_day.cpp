@@ -155,8 +155,22 @@ app::Snapshot orchardLunch(bool isRinging) {
         app::UndoOffer{app::UndoOffer::What::Turn, TaskId("lamb/1"), 1, day.now + seconds(12)};
     day.food = orchardFood(day.now);
     if (isRinging)
-        day.timers = {{"turn:lamb/1:2", live::TimerKind::Turn, TaskId("lamb/1"), 2, 4,
-                       day.now - seconds(8), std::nullopt}};
+        day.timers = {{"turn:lamb/1:2",
+                       live::TimerKind::Turn,
+                       TaskId("lamb/1"),
+                       2,
+                       4,
+                       {},
+                       {},
+                       day.now - seconds(8),
+                       std::nullopt}};
+    return day;
+}
+
+app::Snapshot beforeTheFire() {
+    app::Snapshot day = orchardLunch();
+    for (auto& card : day.tasks)
+        if (card.kind == TaskKind::Fire) card.state = TaskState::Ready;
     return day;
 }
 

@@ -14,6 +14,8 @@ namespace cinder::face::fixed {
 
 /// 11:42 of a day whose bell is 13:00. `isRinging` lets the turn that is due call.
 [[nodiscard]] app::Snapshot orchardLunch(bool isRinging = false);
+/// The same while its fire is still to be lit, and asked about.
+[[nodiscard]] app::Snapshot beforeTheFire();
 
 /// demo-data/orchard-harvest-lunch.json with a piece wider than it is long and a yield missing;
 /// nothing when the file is not there.

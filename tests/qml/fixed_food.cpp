@@ -140,6 +140,10 @@ app::FoodCards orchardFood(Instant now) {
                                     now - minutes(20)});
     table.cards.thermometers = {
         {kProbe, safety::ThermometerTested{kProbe, safety::inFahrenheit(32), now - minutes(45)}}};
+    for (const auto item :
+         {safety::FireItem::Extinguisher, safety::FireItem::Clearance, safety::FireItem::OpenAir})
+        table.cards.beforeFire.push_back({item, {}, {}, {}});
+    table.cards.beforeFire[0].ready = now - minutes(44);
     return table.cards;
 }
 

@@ -45,6 +45,15 @@ class FixedFood final : public FoodDoor {
     [[nodiscard]] Taken testThermometer(const safety::ThermometerId&, safety::Reading) override {
         return note("ice point");
     }
+    [[nodiscard]] Taken readyBeforeFire(safety::FireItem) override { return note("ready"); }
+    [[nodiscard]] Taken skipBeforeFire(safety::FireItem) override { return note("skipped"); }
+    [[nodiscard]] Taken nameLocalRules(const safety::LocalRules& rules) override {
+        return note("rules of " + rules.authority);
+    }
+    [[nodiscard]] Taken sign(const std::string& name) override { return note("signed " + name); }
+    [[nodiscard]] Result<std::optional<journal::BrokenChain>, app::Refusal> verify() override {
+        return std::optional<journal::BrokenChain>();
+    }
 
   private:
     Taken note(std::string touch) {

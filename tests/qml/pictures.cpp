@@ -105,7 +105,9 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     Asleep wake;
     SimulatedClock clock{Instant{}};
     const bool rings = place == QLatin1String("call");
-    auto door = std::make_unique<face::fixed::FixedDoor>(face::fixed::orchardLunch(rings));
+    const bool asks = place == QLatin1String("asked");
+    auto door = std::make_unique<face::fixed::FixedDoor>(asks ? face::fixed::beforeTheFire()
+                                                              : face::fixed::orchardLunch(rings));
     face::Face shown(std::move(door), clock, {sound, haptics, wake}, {});
     if (!shown.show()) {
         ++complaints;
@@ -116,7 +118,7 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     if (opens)
         shown.window()->property("lists").value<face::Lists*>()->figures()->open(
             QStringLiteral("dish/slaw/weight"));
-    const QString where = rings   ? QStringLiteral("fire")
+    const QString where = rings || asks ? QStringLiteral("fire")
                           : opens ? QStringLiteral("quantities")
                                   : place;
     const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});

@@ -25,6 +25,8 @@ inline constexpr const char* kPlaces[] = {
     "measure",
     "pan",
     "limit",
+    "cautions",
+    "asked",
     "new",
     "make",
     "make-when",

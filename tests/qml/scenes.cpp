@@ -29,8 +29,10 @@ void forEveryScene(const Manner& manner,
         const bool isFigure = name == QLatin1String("figure") || isNumber;
         const bool isOrder = name == QLatin1String("order");
         const SimulatedClock clock{Instant{}};
-        Face face(std::make_unique<fixed::FixedDoor>(fixed::orchardLunch(isCall || isBand)), clock,
-                  {sound, motor, screen}, {demoEvents(), {}});
+        const bool isAsked = name == QLatin1String("asked");
+        Face face(std::make_unique<fixed::FixedDoor>(
+                      isAsked ? fixed::beforeTheFire() : fixed::orchardLunch(isCall || isBand)),
+                  clock, {sound, motor, screen}, {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
         auto* figures = face.window()->property("lists").value<Lists*>()->figures();
@@ -39,7 +41,7 @@ void forEveryScene(const Manner& manner,
         if (isOrder)
             face.window()->property("lists").value<Lists*>()->line()->choose(
                 QStringLiteral("slaw"));
-        const View view{isCall     ? QStringLiteral("fire")
+        const View view{isCall || isAsked ? QStringLiteral("fire")
                         : isBand   ? QStringLiteral("settings")
                         : isOrder  ? QStringLiteral("line")
                         : isFigure ? QStringLiteral("quantities")

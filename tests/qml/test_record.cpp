@@ -209,3 +209,34 @@ TEST_CASE("a thermometer that fails its ice point speaks for nothing") {
     static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
     CHECK_FALSE(keeper.pan({DishId("slaw"), 0}).standing.mayServe);
 }
+
+TEST_CASE("the record is verified and signed, and a stricter local rule is named, by touch") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.walk.find(QAccessible::RadioButton, text("Sign and limits")));
+    keeper.touch(keeper.starting("Verify"));
+    CHECK(isReadable(keeper.walk.app.root(), text("Every entry is as it was written.")));
+
+    keeper.touch(keeper.starting("Hot holding: 135"));
+    // Looser than FDA Food Code 2022, 3-501.16(A)(1): refused beside the field, with the remedy.
+    keeper.type("130");
+    CHECK(isReadable(keeper.walk.app.root(), text("At least 135 °F")));
+    CHECK_FALSE(keeper.onSheet(text("Write down"))->isEnabled());
+    for (int i = 0; i < 3; ++i)
+        keeper.touch(keeper.onSheet(text("Erase")));
+    keeper.type("140");
+    keeper.touch(keeper.onSheet(text("Write down")));
+    const auto rules =
+        keeper.write<safety::LocalRulesNamed>(keeper.onSheet(text("County health department")));
+    REQUIRE(rules.rules.limits.size() == 1);
+    CHECK(rules.rules.limits[0].field == "hotHold");
+    const auto limits = keeper.walk.app.look()->food.limits;
+    CHECK_FALSE(limits.meets(safety::Degree::HotHold, safety::inFahrenheit(139)));
+    CHECK(limits.meets(safety::Degree::HotHold, safety::inFahrenheit(140)));
+
+    const auto before = keeper.walk.app.journal().size();
+    CHECK(keeper.walk.finger.hold(keeper.starting("Hold: sign as In"), 900).empty());
+    CHECK(keeper.walk.app.journal().size() == before + 1);
+    REQUIRE(keeper.walk.app.look()->food.signature);
+    CHECK(keeper.walk.app.look()->food.signature->name == "Inés");
+}

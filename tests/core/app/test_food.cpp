@@ -131,17 +131,84 @@ TEST_CASE("what is asked before the fire is answered, or passed over with a reas
     CHECK_FALSE(before[2].isAnswered());
 }
 
-TEST_CASE("lighting the fire puts nothing on record that nobody was asked") {
+TEST_CASE("no fire is lit or called ready before its three questions are answered or skipped") {
     FoodDay day;
     const auto tasks = day.session->look()->tasks;
     const auto light = std::find_if(tasks.begin(), tasks.end(), [](const auto& card) {
-        return card.kind == plan::TaskKind::Fire;
+        return card.kind == plan::TaskKind::Fire && card.state == app::TaskState::Ready;
     });
     REQUIRE(light != tasks.end());
-    REQUIRE(day.session->start(light->id));
+    const auto isRefused = [&] {
+        for (const auto& taken : {day.session->start(light->id), day.session->finish(light->id)})
+            if (taken || taken.error().why != Refusal::Why::AskFirst) return false;
+        return true;
+    };
+    CHECK(isRefused());
+    CHECK(app::describe(day.session->start(light->id).error()).find("extinguisher") !=
+          std::string::npos);
+    REQUIRE(day.session->readyBeforeFire(safety::FireItem::Extinguisher));
+    REQUIRE(day.session->readyBeforeFire(safety::FireItem::Clearance));
+    CHECK(isRefused());
+    REQUIRE(day.session->skipBeforeFire(safety::FireItem::OpenAir, {}));
 
-    for (const auto& answer : day.session->look()->food.beforeFire)
-        CHECK_FALSE(answer.isAnswered());
+    CHECK(day.session->start(light->id));
+    CHECK(day.session->look()->food.beforeFire[2].skipped);
+    const auto broken = day.session->verify();
+    REQUIRE(broken);
+    CHECK_FALSE(broken->has_value());
+}
+
+TEST_CASE("checks that are due call together, once, and fewer when some are answered") {
+    FoodDay day;
+    const auto calls = [&] {
+        std::vector<live::Timer> ringing;
+        for (const auto& timer : day.session->look()->timers)
+            if (timer.dish && timer.isRinging(day.session->now())) ringing.push_back(timer);
+        return ringing;
+    };
+    auto ringing = calls();
+    REQUIRE(ringing.size() == 1);
+    CHECK(ringing[0].name.find("food:arrival:") == 0);
+    CHECK(ringing[0].count == 8);
+    REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inFahrenheit(39),
+                                     kProbe));
+    ringing = calls();
+    REQUIRE(ringing.size() == 1);
+    CHECK(ringing[0].count == 7);
+    REQUIRE(day.session->acknowledge(ringing[0].name));
+    CHECK(calls().empty());
+}
+
+TEST_CASE("the end of time control calls for the discard, and cooling food is asked after") {
+    FoodDay day;
+    REQUIRE(day.session->leaveControl(kSlaw, safety::TimeRule::Cold, safety::inCelsius(4), kProbe));
+    const auto timer = [&](const std::string& stem) -> std::optional<live::Timer> {
+        for (const auto& one : day.session->look()->timers)
+            if (one.name.find(stem) == 0) return one;
+        return std::nullopt;
+    };
+    const auto discard = timer("discard:slaw#0");
+    REQUIRE(discard);
+    // FDA Food Code 2022, 3-501.19(B): four hours.
+    CHECK(discard->due == day.clock.wall() + 4h);
+
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::ArriveHot, safety::inCelsius(70), kProbe));
+    REQUIRE(day.session->beginCooling(kStew, safety::CoolingRoute::Cooked));
+    const auto first = timer("cool:stew#1:");
+    REQUIRE(first);
+    CHECK(first->due == day.clock.wall() + 30min);
+    day.wait(30min);
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::Cooling, safety::inCelsius(40), kProbe));
+    const auto second = timer("cool:stew#1:");
+    REQUIRE(second);
+    CHECK(second->name != first->name);
+    day.wait(60min);
+    // At or below 41 degF (5 degC) it is cold, 3-501.14(A)(2): nothing more is asked.
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::Cooling, safety::inCelsius(5), kProbe));
+    CHECK_FALSE(timer("cool:stew#1:"));
 }
 
 TEST_CASE("a looser local rule is refused with its field named") {

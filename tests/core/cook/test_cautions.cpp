@@ -13,6 +13,7 @@ TEST_CASE("every moment at the fire has its cautions, each with a source") {
         moments.insert(caution.moment);
         CHECK(ids.insert(caution.id).second);
         CHECK(caution.text.size() > 20);
+        CHECK(caution.spanish.size() > 20);
         CHECK(caution.source.size() > 5);
     }
     CHECK(moments.size() == 5);
