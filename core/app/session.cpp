@@ -278,6 +278,8 @@ std::shared_ptr<const Snapshot> Session::look() {
     snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
     snapshot.food = makeFoodCards(s.open->day, outlook, now);
     if (const auto reckoned = s.reckon()) snapshot.line = standCards(*reckoned, s.open->day.packed);
+    if (const auto& plan = s.service())
+        snapshot.service = makeServiceCards(s.open->day, *plan, now);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();
