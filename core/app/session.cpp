@@ -281,6 +281,8 @@ std::shared_ptr<const Snapshot> Session::look() {
     snapshot.food = makeFoodCards(s.open->day, outlook, now);
     if (const auto reckoned = s.reckon()) snapshot.line = standCards(*reckoned, s.open->day.packed);
     addFoodTimers(s.open->day, snapshot);
+    if (const auto& plan = s.service())
+        snapshot.service = makeServiceCards(s.open->day, *plan, now);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

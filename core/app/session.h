@@ -217,6 +217,15 @@ class Session {
                                              std::int32_t count);
     /// A sheet of the open event as it now stands (session_paper.cpp); NoPlan when it needs one.
     [[nodiscard]] Result<Paper, Refusal> paper(Sheet sheet, const report::Style& style);
+    // --- the line (session_service.cpp) ---
+    /// So many guests are through, all together; 0 is the first one stepping up. Refused when as
+    /// many are counted already.
+    [[nodiscard]] Result<void, Refusal> countGuests(std::int32_t guests);
+    [[nodiscard]] Result<void, Refusal> lastGuest();
+    /// So much is left in the pan on the line, 0 to 100 percent.
+    [[nodiscard]] Result<void, Refusal> tapPan(const DishId& dish, std::int32_t percent);
+    /// The next pan is on the line in the place of the one before it.
+    [[nodiscard]] Result<void, Refusal> setNextPan(const DishId& dish);
 
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.

@@ -57,6 +57,14 @@ struct OfferMaker {
     Offer operator()(const journal::EventDrafted&) const { return {}; }
     Offer operator()(const journal::PlanPublished&) const { return {}; }
     Offer operator()(const journal::RehearsalSet&) const { return {}; }
+    Offer operator()(const journal::GuestsPassed& o) const {
+        return about(What::Passed, {}, o.guests);
+    }
+    Offer operator()(const journal::LastGuestPassed&) const { return about(What::LastGuest); }
+    Offer operator()(const journal::PanLevelTapped& o) const {
+        return about(What::PanLevel, {}, o.percent);
+    }
+    Offer operator()(const journal::NextPanSet& o) const { return about(What::NextPan, {}, o.pan); }
     Offer operator()(const safety::Fact&) const { return about(What::Record); }
     Offer operator()(const journal::FigureSet&) const { return about(What::Figure); }
     Offer operator()(const journal::GuestsSet&) const { return about(What::Guests); }
@@ -85,6 +93,7 @@ OpenDay::OpenDay(live::Day folded, const OpenDay* before)
       fire(live::forecastFire(day, before ? &before->day : nullptr,
                               before ? &before->fire : nullptr)) {
     if (day.sheet) dispatch.emplace(day.sheet->problem, day.sheet->schedule);
+    if (before && before->day.event == day.event) service = before->service;
 }
 
 Refusal refusalFor(const journal::StoreError& error) {

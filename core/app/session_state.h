@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/make_list_cards.h"
+#include "app/service_plan.h"
 #include "app/session.h"
 #include "app/steady_clock.h"
 #include "journal/hybrid_clock.h"
@@ -29,7 +30,8 @@ struct OpenDay {
     live::Day day;
     std::optional<plan::Dispatch> dispatch;
     live::FireForecast fire;
-    std::optional<live::Chance> chance;  ///< of the last minute
+    std::optional<live::Chance> chance;          ///< of the last minute
+    std::shared_ptr<const ServicePlan> service;  ///< of this event; made when it is asked for
 };
 
 struct Session::State {
@@ -75,6 +77,8 @@ struct Session::State {
     [[nodiscard]] live::Outlook outlook() const;
     /// Reckoned anew when something was done and then once a minute on the device's clock.
     [[nodiscard]] const live::Chance& chance(Instant now);
+    /// Null without an event. (session_service.cpp)
+    [[nodiscard]] const std::shared_ptr<const ServicePlan>& service();
     /// The last thing done on this device, as long as it can be taken back.
     struct Reversible {
         journal::OperationId operation;

@@ -11,6 +11,7 @@
 #include "app/fire_cards.h"
 #include "app/food_cards.h"
 #include "app/list_cards.h"
+#include "app/service_cards.h"
 #include "base/local_text.h"
 #include "base/units.h"
 #include "live/alarm.h"
@@ -90,6 +91,10 @@ struct UndoOffer {
         LineOrder,
         Packed,  ///< counted into the van, or home
         Placed,  ///< on the line
+        Passed,  ///< the counter; `number` is how many are through
+        LastGuest,
+        PanLevel,  ///< `number` is the percentage left
+        NextPan,   ///< `number` is the pan
     };
     What what = What::Start;
     std::optional<TaskId> task;
@@ -143,6 +148,7 @@ struct Snapshot {
     FireCards fire;                   ///< grates, batches, pieces, coals, pans
     FoodCards food;                   ///< pans, checks, clocks, what was asked before the fire
     std::vector<StandCard> line;      ///< vessels in serving order
+    ServiceCards service;             ///< guests along the line, pans
     std::vector<live::Timer> timers;  ///< by due instant, acknowledged ones included
     std::optional<UndoOffer> undo;
     std::vector<Notice> notices;

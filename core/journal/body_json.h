@@ -66,6 +66,12 @@ inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
 [[nodiscard]] BodyText writeListFact(const LineOrdered& o);
 [[nodiscard]] BodyText writeListFact(const Packed& o);
 [[nodiscard]] std::optional<Body> readListFact(std::string_view kind, std::string_view text);
+// journal/codec_service.cpp; the same two for the line.
+[[nodiscard]] BodyText writeServiceFact(const GuestsPassed& o);
+[[nodiscard]] BodyText writeServiceFact(const LastGuestPassed& o);
+[[nodiscard]] BodyText writeServiceFact(const PanLevelTapped& o);
+[[nodiscard]] BodyText writeServiceFact(const NextPanSet& o);
+[[nodiscard]] std::optional<Body> readServiceFact(std::string_view kind, std::string_view text);
 
 // journal/codec_safety.cpp; the same two for the food-safety record.
 [[nodiscard]] BodyText writeSafetyFact(const safety::Fact& fact);

@@ -57,6 +57,10 @@ struct Writer {
     BodyText operator()(const GuestsSet& o) const { return writeListFact(o); }
     BodyText operator()(const LineOrdered& o) const { return writeListFact(o); }
     BodyText operator()(const Packed& o) const { return writeListFact(o); }
+    BodyText operator()(const GuestsPassed& o) const { return writeServiceFact(o); }
+    BodyText operator()(const LastGuestPassed& o) const { return writeServiceFact(o); }
+    BodyText operator()(const PanLevelTapped& o) const { return writeServiceFact(o); }
+    BodyText operator()(const NextPanSet& o) const { return writeServiceFact(o); }
     BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
     template <class PieceFact>
     BodyText operator()(const PieceFact& o) const {
@@ -143,6 +147,7 @@ Body readBody(std::string_view kind, std::int32_t version, std::string_view text
     }
     if (auto fact = readSafetyFact(kind, text)) return std::move(*fact);
     if (auto fact = readListFact(kind, text)) return std::move(*fact);
+    if (auto fact = readServiceFact(kind, text)) return std::move(*fact);
     return readPieceFact(kind, text).value_or(kept);
 }
 

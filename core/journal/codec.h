@@ -46,6 +46,10 @@
 ///     guests        {"adults": n, "children": n, "at": ms}
 ///     line-order    {"dishes": [id], "at": ms}
 ///     packed        {"row": key, "count": n, "where": "out"|"home"|"line", "at": ms}
+///     passed        {"guests": n, "at": ms}          so many are through the line
+///     last-guest    {"at": ms}
+///     pan-level     {"dish": id, "pan": n, "percent": n, "at": ms}    left in it
+///     pan-set       {"dish": id, "pan": n, "at": ms}  on the line in the place of the one before
 ///
 /// where entry is {"device": id, "sequence": n}, and the words for purpose, action, rule and item
 /// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this

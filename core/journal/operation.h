@@ -18,6 +18,7 @@
 #include "base/time.h"
 #include "journal/list_facts.h"
 #include "journal/piece_facts.h"
+#include "journal/service_facts.h"
 #include "safety/facts.h"
 
 namespace cinder::journal {
@@ -133,11 +134,12 @@ struct Unknown {
     friend bool operator==(const Unknown&, const Unknown&) = default;
 };
 
-using Body = std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped,
-                          LineTicked, Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead,
-                          RehearsalSet, Undone, PiecesLaid, HandHeld, GrateRead, PieceRead,
-                          PieceJudged, PiecesPulled, PiecesMoved, CoalAdded, safety::Fact,
-                          FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted, Unknown>;
+using Body =
+    std::variant<EventDescribed, PlanPublished, TaskStarted, TaskFinished, TaskSkipped, LineTicked,
+                 Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead, RehearsalSet, Undone,
+                 PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
+                 CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted,
+                 GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, Unknown>;
 
 struct Operation {
     EventId event;

@@ -17,6 +17,7 @@
 #include "live/piece_facts.h"
 #include "live/read_documents.h"
 #include "live/run_sheet.h"
+#include "live/service_day.h"
 #include "safety/facts.h"
 
 namespace cinder::live {
@@ -54,6 +55,7 @@ struct Day {
     std::map<TaskId, TaskFacts> tasks;
     std::map<TaskId, BatchFacts> batches;
     std::map<ResourceId, GrateFacts> grates;
+    ServiceDay service;
     std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
     std::optional<RehearsalClock::Anchor> rehearsal;
     /// Row of a list -> how many of it are in the van, came home, stand on the line.

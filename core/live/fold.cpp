@@ -196,6 +196,16 @@ class Folder {
     void operator()(const journal::PlanPublished&) {}
     void operator()(const journal::Undone&) {}
     void operator()(const safety::Fact&) {}  // takeRecord
+    void operator()(const journal::GuestsPassed& o) { day_.service.counts.emplace(o.guests, o.at); }
+    void operator()(const journal::LastGuestPassed& o) {
+        if (!day_.service.last) day_.service.last = o.at;
+    }
+    void operator()(const journal::PanLevelTapped& o) {
+        day_.service.pans[o.dish].levels[o.pan].emplace(o.at, o.percent);
+    }
+    void operator()(const journal::NextPanSet& o) {
+        day_.service.pans[o.dish].set.emplace(o.pan, o.at);
+    }
     void operator()(const journal::Unknown&) { setAside(); }
 
   private:

@@ -42,11 +42,10 @@ class Arranging {
         const event::Dish* before = nullptr;
         for (std::size_t i = 0; i < dishes_.size(); ++i) {
             const event::Dish& dish = *dishes_[i];
-            const bool isSameStop = before && isServed(*before) && isServed(dish) &&
-                                    !choiceOf(dish).empty() && choiceOf(dish) == choiceOf(*before);
-            if (!isSameStop) buffet.stops.push_back(stopOf(dish, takings_[i].draw));
+            const bool isSameStop = before && isServed(*before) && isServed(dish);
+            if (!isSameStop) buffet.stops.push_back(stopOf(dish));
             buffet.stops.back().options.push_back(
-                {dish.id, takings_[i].from, takings_[i].share, timeOf(dish)});
+                {dish.id, takings_[i].from, takings_[i].share, timeOf(dish), takings_[i].draw});
             before = &dish;
         }
         buffet.stops.push_back(forEverybody(habits_.cutlery));
@@ -73,16 +72,16 @@ class Arranging {
         return stop;
     }
 
-    Stop stopOf(const event::Dish& dish, std::uint32_t draw) const {
+    Stop stopOf(const event::Dish& dish) {
         Stop stop;
         stop.past = habits_.past;
         stop.servers = isServed(dish) ? std::max(1, staffing_.servers) : 0;
-        stop.draw = draw;
+        stop.draw = nextDraw_++;
+        stop.further = habits_.further;
         return stop;
     }
 
-    /// Dishes of one choice lie side by side between 0 and 1. When they promise more than
-    /// everybody, each gives way in proportion.
+    /// Dishes of one choice lie side by side between 0 and 1, as long as there is room.
     void share() {
         std::map<std::string, std::vector<std::size_t>> choices;
         takings_.resize(dishes_.size());
@@ -106,12 +105,18 @@ class Arranging {
             known += share.value_or(0);
             unknown += share ? 0 : 1;
         }
-        const double scale = known > 1 ? 1 / known : 1;
+        // Percentages that were rounded may come to 101.
+        const bool isOneEach = known < 1.02;
+        const double scale = known > 1 && isOneEach ? 1 / known : 1;
         const double rest = unknown > 0 ? std::max(0.0, 1 - known) / unknown : 0;
         const std::uint32_t draw = nextDraw_++;
         double from = 0;
         for (const std::size_t i : members) {
             const auto share = shareOf(*dishes_[i]);
+            if (!isOneEach) {
+                takings_[i] = {0, share.value_or(1.0), nextDraw_++};
+                continue;
+            }
             takings_[i] = {from, share ? *share * scale : rest, draw};
             from += takings_[i].share;
         }

@@ -3,8 +3,9 @@
 /// The stops of an event's buffet: plates, the dishes in the order they stand, cutlery.
 ///
 /// Mains are served, everything else is taken: sides first, served mains at the end (common
-/// practice - no source). Served dishes that are a choice of one and stand next to each other are
-/// one stop, because one pair of tongs serves both.
+/// practice - no source). Served dishes that stand next to each other are one stop, because one
+/// pair of hands serves them. Dishes of one choice exclude each other as long as their takes are
+/// not more than everybody; when they are, guests take more than one.
 
 #include <span>
 
@@ -24,6 +25,9 @@ struct Habits {
                                    std::chrono::seconds{8});  ///< bread and sauces
     Spread served =
         Spread::between(std::chrono::seconds{5}, std::chrono::seconds{8}, std::chrono::seconds{12});
+    /// A second main on the same plate.
+    Spread further =
+        Spread::between(std::chrono::seconds{2}, std::chrono::seconds{3}, std::chrono::seconds{5});
     Spread cutlery =
         Spread::between(std::chrono::seconds{2}, std::chrono::seconds{3}, std::chrono::seconds{5});
     Duration past = std::chrono::seconds{1};

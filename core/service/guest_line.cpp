@@ -200,8 +200,14 @@ class Play {
         const Stop& stop = buffet_.stops[index];
         Rng rng = rngOf(seed_, guest, stop.draw);
         if (stop.options.empty()) return stop.everybody.draw(rng);
-        const auto taken = takenAt(stop, seed_, guest);
-        return taken ? stop.options[*taken].time.draw(rng) : stop.past;
+        Duration sum{0};
+        bool isFirst = true;
+        for (const Option& option : stop.options) {
+            if (!takes(option, seed_, guest)) continue;
+            sum += (isFirst ? option.time : stop.further).draw(rng);
+            isFirst = false;
+        }
+        return isFirst ? stop.past : sum;
     }
 
     Pass& pass(std::int32_t guest) { return service_.guests[static_cast<std::size_t>(guest)]; }
@@ -222,14 +228,9 @@ class Play {
 
 }  // namespace
 
-std::optional<std::size_t> takenAt(const Stop& stop, std::uint64_t seed, std::int32_t guest) {
-    Rng rng = rngOf(seed, guest, kTaking + stop.draw);
-    const double number = rng.unit();
-    for (std::size_t i = 0; i < stop.options.size(); ++i) {
-        const Option& option = stop.options[i];
-        if (number >= option.from && number < option.from + option.share) return i;
-    }
-    return std::nullopt;
+bool takes(const Option& option, std::uint64_t seed, std::int32_t guest) {
+    const double number = rngOf(seed, guest, kTaking + option.draw).unit();
+    return number >= option.from && number < option.from + option.share;
 }
 
 Service playService(const Buffet& buffet, const Crowd& crowd, std::uint64_t seed) {

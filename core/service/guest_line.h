@@ -24,11 +24,12 @@ namespace cinder::service {
 /// A dish at a stop, and the guests who take it.
 struct Option {
     DishId dish;
-    /// A guest takes it whose number for the stop's draw, between 0 and 1, lies in
-    /// [from, from + share).
+    /// A guest takes it whose number for `draw`, between 0 and 1, lies in [from, from + share).
     double from = 0;
     double share = 1;
     Spread time;
+    /// Options with the same number share the guests' draw: who takes one main leaves the other.
+    std::uint32_t draw = 0;
     friend bool operator==(const Option&, const Option&) = default;
 };
 
@@ -43,8 +44,10 @@ struct Stop {
     /// Guests who can wait between the stop before and this one, on each side; absent: any number.
     /// The first stop has any number before it: the queue.
     std::optional<std::int32_t> room;
-    /// Stops with the same number share the guests' draw: who takes one main leaves the other.
+    /// Of the guests' times here; every stop has a number of its own.
     std::uint32_t draw = 0;
+    /// What a second dish on the same plate takes, from the same hands.
+    Spread further;
     friend bool operator==(const Stop&, const Stop&) = default;
 };
 
@@ -99,8 +102,7 @@ struct Service {
 /// times stops times the logarithm of the guests.
 [[nodiscard]] Service playService(const Buffet& buffet, const Crowd& crowd, std::uint64_t seed);
 
-/// What `guest`, from 0, does at `stop`: the index of the option taken, nothing for walking past.
-[[nodiscard]] std::optional<std::size_t> takenAt(const Stop& stop, std::uint64_t seed,
-                                                 std::int32_t guest);
+/// Whether `guest`, from 0, takes the dish.
+[[nodiscard]] bool takes(const Option& option, std::uint64_t seed, std::int32_t guest);
 
 }  // namespace cinder::service

@@ -30,7 +30,7 @@ class Reading {
             ++pan_;
         anchor_.guests = pan_ == 1 ? 0 : pace_.guestsAt(facts_.changes[changed() - 1]);
         for (const LevelTap& tap : facts_.taps)
-            if (tap.at <= now && (pan_ == 1 || tap.at >= facts_.changes[changed() - 1]))
+            if (tap.at <= now && isOfThisPan(tap))
                 anchor_ = {std::clamp(tap.left, 0.0, 1.0), pace_.guestsAt(tap.at), true};
     }
 
@@ -50,6 +50,10 @@ class Reading {
     }
 
   private:
+    [[nodiscard]] bool isOfThisPan(const LevelTap& tap) const {
+        if (tap.pan) return *tap.pan == pan_;
+        return pan_ == 1 || tap.at >= facts_.changes[changed() - 1];
+    }
     [[nodiscard]] std::size_t changed() const { return static_cast<std::size_t>(pan_ - 1); }
 
     const PanPlan& plan_;

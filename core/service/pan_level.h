@@ -26,6 +26,8 @@ struct PanPlan {
 struct LevelTap {
     double left = 1;
     Instant at;
+    /// Which pan; absent: the one that was on the line at `at`.
+    std::optional<std::int32_t> pan = std::nullopt;
     friend bool operator==(const LevelTap&, const LevelTap&) = default;
 };
 

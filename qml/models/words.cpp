@@ -276,6 +276,15 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Counted in the van");
         case What::Placed:
             return tr("Placed on the line");
+        case What::Passed:
+            if (offer.number.value_or(0) == 0) return tr("The first guest steps up");
+            return tr("%1 guests are through").arg(*offer.number);
+        case What::LastGuest:
+            return tr("The last guest is through");
+        case What::PanLevel:
+            return tr("Level noted: %1 % left").arg(offer.number.value_or(0));
+        case What::NextPan:
+            return tr("Pan %1 is on the line").arg(offer.number.value_or(2));
     }
     return {};
 }

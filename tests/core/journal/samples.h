@@ -57,6 +57,11 @@ inline std::vector<Body> everyKind() {
         PiecesPulled{lamb, {1, 4}, 2, at(19)},
         PiecesMoved{lamb, {3}, true, at(20)},
         CoalAdded{ResourceId{"grate"}, 4500, at(21)},
+        GuestsPassed{0, at(33)},
+        GuestsPassed{40, at(34)},
+        LastGuestPassed{at(35)},
+        PanLevelTapped{DishId{"slaw"}, 1, 25, at(36)},
+        NextPanSet{DishId{"slaw"}, 2, at(37)},
         safety::Fact{safety::FoodMeasured{
             stew, safety::Purpose::HoldHot, safety::inFahrenheit(135), probe, Duration{15'000},
             safety::EntryId{DeviceId{"phone"}, 3}, "mistyped", at(22)}},

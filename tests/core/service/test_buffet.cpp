@@ -56,12 +56,15 @@ TEST_CASE("Plates come first, cutlery last, and mains of one choice are one serv
     CHECK(buffet.stops[1].options[0].share == Approx(0.75));
 }
 
-TEST_CASE("Takes that promise more than everybody give way, unknown ones share the rest") {
+TEST_CASE(
+    "Takes that promise more than everybody are each their own, unknown ones share the rest") {
     event::Event event = sevenDishes();
     event.menu[5].serving->takePercent = 100;
     event.menu[6].serving->takePercent = 100;
     Buffet buffet = buffetOf(event, orderOf(event));
-    CHECK(buffet.stops[6].options[0].share == Approx(0.5));
+    CHECK(buffet.stops[6].options[0].share == Approx(1.0));
+    CHECK(buffet.stops[6].options[1].from == 0);
+    CHECK(buffet.stops[6].options[1].draw != buffet.stops[6].options[0].draw);
     event.menu[5].serving->takePercent = 70;
     event.menu[6].serving->takePercent.reset();
     event.menu[0].serving.reset();

@@ -67,16 +67,13 @@ TEST_CASE("No guests and no stops are an empty service") {
 }
 
 TEST_CASE("Who takes one dish of a choice leaves the others, and shares hold") {
-    Stop lamb;
-    lamb.draw = 9;
-    lamb.options = {{DishId{"lamb"}, 0, 0.6, Spread::exactly(seconds{8})}};
-    Stop peppers = lamb;
-    peppers.options = {{DishId{"peppers"}, 0.6, 0.3, Spread::exactly(seconds{8})}};
+    const Option lamb{DishId{"lamb"}, 0, 0.6, Spread::exactly(seconds{8}), 9};
+    const Option peppers{DishId{"peppers"}, 0.6, 0.3, Spread::exactly(seconds{8}), 9};
     int lambs = 0, pepperss = 0;
     const int guests = 20'000;
     for (std::int32_t guest = 0; guest < guests; ++guest) {
-        const bool takesLamb = takenAt(lamb, 3, guest).has_value();
-        const bool takesPeppers = takenAt(peppers, 3, guest).has_value();
+        const bool takesLamb = takes(lamb, 3, guest);
+        const bool takesPeppers = takes(peppers, 3, guest);
         CHECK_FALSE((takesLamb && takesPeppers));
         lambs += takesLamb ? 1 : 0;
         pepperss += takesPeppers ? 1 : 0;
@@ -148,4 +145,17 @@ TEST_CASE("Moving a stop to the end leaves the cutlery last") {
     CHECK(moved.stops[2].servers == 1);
     CHECK(moved.stops[3] == somePlaces().stops[3]);
     CHECK(moved.stops[1] == somePlaces().stops[2]);
+}
+
+TEST_CASE("Who takes two dishes from one pair of hands takes the time of both") {
+    Stop mains = stopOf({}, 1, 1);
+    mains.past = seconds{1};
+    mains.further = Spread::exactly(seconds{3});
+    mains.options = {{DishId{"lamb"}, 0, 1, Spread::exactly(seconds{8}), 2},
+                     {DishId{"corn"}, 0, 1, Spread::exactly(seconds{9}), 3}};
+    CHECK(playService({{mains}, 1}, crowdOf(10), 1).length == seconds{110});
+    mains.options[1].share = 0;
+    CHECK(playService({{mains}, 1}, crowdOf(10), 1).length == seconds{80});
+    mains.options[0].share = 0;
+    CHECK(playService({{mains}, 1}, crowdOf(10), 1).length == seconds{10});
 }

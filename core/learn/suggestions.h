@@ -1,0 +1,52 @@
+#pragma once
+
+/// What the days before this one suggest for the next: for each step a usual length, with the
+/// events that support it. Suggestions are taken or left by a person, one by one.
+
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "learn/actuals.h"
+#include "learn/shrinkage.h"
+
+namespace cinder::learn {
+
+/// About the logarithm of actual over planned, so that twice as long weighs like half as long:
+/// before any event the plan is believed to be right to a quarter, and a single event to lie within
+/// three tenths of its mean. Common practice - no source.
+inline constexpr Prior kDurationPrior{0, 0.25, 0.3};
+
+/// Smaller differences are no news: 5 %, or half a minute, which is the grid of the plan.
+inline constexpr double kLeastChange = 0.05;
+inline constexpr Duration kLeastTime = std::chrono::seconds{30};
+
+struct Suggestion {
+    std::string step;
+    LocalText name;
+    Duration planned{0};
+    Duration learned{0};  ///< to the half-minute
+    /// Edges between which the step's mean lies four times of five.
+    Duration low{0};
+    Duration high{0};
+    std::int32_t events = 0;
+    std::int32_t interrupted = 0;
+    friend bool operator==(const Suggestion&, const Suggestion&) = default;
+};
+
+/// One day's tasks, and those of them that somebody marked as interrupted.
+struct PastDay {
+    std::vector<Actual> actuals;
+    std::set<TaskId> interrupted;
+};
+
+/// ln(actual / planned); 0 when either is nothing.
+[[nodiscard]] double logRatio(const Actual& actual);
+
+/// For each step of `now` that was seen before and whose learned length differs enough. Batches of
+/// one day count as one event: their mean. By name of the step.
+[[nodiscard]] std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
+                                                     const std::vector<PastDay>& past);
+
+}  // namespace cinder::learn

@@ -1,0 +1,85 @@
+#include <catch2/catch.hpp>
+#include <cmath>
+
+#include "../live/small_day.h"
+#include "learn/suggestions.h"
+
+using namespace samples;
+using learn::Actual;
+using learn::PastDay;
+using learn::suggestionsFor;
+
+namespace {
+
+Actual took(const char* id, Duration planned, Duration actual) {
+    Actual one;
+    one.task = TaskId{id};
+    one.step = id;
+    one.plannedLength = planned;
+    one.actualLength = actual;
+    return one;
+}
+
+std::vector<plan::Task> tables() {
+    return {task("tables", plan::TaskKind::SetUp, 20)};
+}
+
+}  // namespace
+
+// By hand: prior 0 +- 0.25, one event of spread 0.3 at ln 2: weight (1/0.09) / (1/0.0625 + 1/0.09)
+// = 0.40984, mean 0.28408, e to it 1.3285; 20 min become 26.57, to the half-minute 26.5.
+TEST_CASE("One event moves a length by its weight and is told as one") {
+    const std::vector<PastDay> past{{{took("tables", 10min, 20min)}, {}}};
+    const auto suggestions = suggestionsFor(tables(), past);
+    REQUIRE(suggestions.size() == 1);
+    CHECK(suggestions[0].planned == 20min);
+    CHECK(suggestions[0].learned == 26min + 30s);
+    CHECK(suggestions[0].events == 1);
+    CHECK(suggestions[0].low < suggestions[0].learned);
+    CHECK(suggestions[0].high > suggestions[0].learned);
+}
+
+TEST_CASE("More events of the same kind are believed more, and surer") {
+    std::vector<PastDay> past;
+    Duration before = 20min;
+    Duration width = 1h;
+    for (int events = 1; events <= 6; ++events) {
+        past.push_back({{took("tables", 10min, 20min)}, {}});
+        const auto one = suggestionsFor(tables(), past).front();
+        CHECK(one.events == events);
+        CHECK(one.learned > before);
+        CHECK(one.learned < 40min);
+        CHECK(one.high - one.low < width);
+        before = one.learned;
+        width = one.high - one.low;
+    }
+}
+
+TEST_CASE("An interrupted task is left out, and said so when others remain") {
+    const std::vector<PastDay> past{
+        {{took("tables", 10min, 90min)}, {TaskId{"tables"}}},
+        {{took("tables", 10min, 20min)}, {}},
+    };
+    const auto suggestions = suggestionsFor(tables(), past);
+    REQUIRE(suggestions.size() == 1);
+    CHECK(suggestions[0].learned == 26min + 30s);
+    CHECK(suggestions[0].interrupted == 1);
+    CHECK(suggestionsFor(tables(), {past[0]}).empty());
+}
+
+TEST_CASE("Small differences and steps nobody has done before are no news") {
+    CHECK(suggestionsFor(tables(), {{{took("tables", 10min, 10min + 20s)}, {}}}).empty());
+    CHECK(suggestionsFor(tables(), {{{took("grill", 10min, 30min)}, {}}}).empty());
+    CHECK(suggestionsFor(tables(), {}).empty());
+}
+
+TEST_CASE("The batches of one day are one event, twice as long weighs like half as long") {
+    Actual quick = took("cook", 20min, 10min);
+    Actual slow = took("cook", 20min, 40min);
+    CHECK(learn::logRatio(quick) == Approx(-learn::logRatio(slow)));
+    CHECK(learn::logRatio(took("cook", 0min, 5min)) == 0);
+    const std::vector<PastDay> past{{{slow, slow}, {}}};
+    const auto suggestions = suggestionsFor({task("cook", plan::TaskKind::Cook, 20)}, past);
+    REQUIRE(suggestions.size() == 1);
+    CHECK(suggestions[0].events == 1);
+}
