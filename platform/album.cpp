@@ -54,7 +54,8 @@ const Moment kMoments[] = {
     {"fire",
      minutes(62) + seconds(20),
      {"lead", "promise", "fire", "buffet", "sheet", "more", "lists", "quantities", "load",
-      "kitchen", "line", "paper", "settings", "bell", "speed", "record", "measure", "pan", "cautions"}},
+      "kitchen", "line", "paper", "settings", "bell", "speed", "record", "measure", "pan",
+      "cautions"}},
     {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.

@@ -111,9 +111,8 @@ int runApplication(const Launch& launch) {
     LedVibrator haptics;
     ScreenInhibitor wake;
     PowerSupply battery;
-    const QString documents =
-        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
-        QStringLiteral("/Cinderbell");
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
+                              QStringLiteral("/Cinderbell");
     EventFolder files(documents);
     PaperFolder paper(documents);
     face::Face face(session, clock, {sound, haptics, wake, &battery, &paper},

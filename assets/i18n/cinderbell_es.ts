@@ -57,6 +57,13 @@
     </message>
 </context>
 <context>
+    <name>CautionPage</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+</context>
+<context>
     <name>Cautions</name>
     <message>
         <source>Open air only: burning charcoal gives off a deadly gas with no smell. Starter fluid on cold charcoal only, never on warm coals.</source>
@@ -85,6 +92,32 @@
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckColumn</name>
+    <message>
+        <source>To measure</source>
+        <translation>Por medir</translation>
+    </message>
+</context>
+<context>
+    <name>ClosingColumn</name>
+    <message>
+        <source>Signature of the person in charge</source>
+        <translation>Firma de la persona a cargo</translation>
+    </message>
+    <message>
+        <source>Hold: sign as %1</source>
+        <translation>Mantener: firmar como %1</translation>
+    </message>
+    <message>
+        <source>Verify that no entry was changed</source>
+        <translation>Comprobar que ninguna anotación cambió</translation>
+    </message>
+    <message>
+        <source>Limits in force; touch one that is stricter here</source>
+        <translation>Límites vigentes; toque el que aquí es más estricto</translation>
     </message>
 </context>
 <context>
@@ -126,6 +159,35 @@
     </message>
 </context>
 <context>
+    <name>FieldNumberSheet</name>
+    <message>
+        <source>Take it</source>
+        <translation>Tomar</translation>
+    </message>
+</context>
+<context>
+    <name>FigureView</name>
+    <message>
+        <source>Put an own value</source>
+        <translation>Poner un valor propio</translation>
+    </message>
+    <message>
+        <source>Back to reckoned</source>
+        <translation>Volver a lo calculado</translation>
+    </message>
+    <message>
+        <source>What went into it</source>
+        <translation>De qué se compone</translation>
+    </message>
+</context>
+<context>
+    <name>FireBatchPlate</name>
+    <message>
+        <source>How warm was it inside?</source>
+        <translation>¿Qué temperatura tenía por dentro?</translation>
+    </message>
+</context>
+<context>
     <name>FireBoard</name>
     <message>
         <source>Fire</source>
@@ -161,6 +223,32 @@
     </message>
 </context>
 <context>
+    <name>FirePadSheet</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Note it</source>
+        <translation>Anotar</translation>
+    </message>
+</context>
+<context>
+    <name>FireQuestions</name>
+    <message>
+        <source>Before the fire is lit</source>
+        <translation>Antes de encender el fuego</translation>
+    </message>
+    <message>
+        <source>Skipped on record: %1</source>
+        <translation>Omitido en el registro: %1</translation>
+    </message>
+    <message>
+        <source>Hold: skip, on record</source>
+        <translation>Mantener: omitir, queda en el registro</translation>
+    </message>
+</context>
+<context>
     <name>FoodKeys</name>
     <message>
         <source>Thickest part, middle of the pan, away from bone; wait until the figure stands still.</source>
@@ -184,6 +272,64 @@
     <message>
         <source>Slip of the finger: take it back (%1)</source>
         <translation>Fue un descuido: retirarlo (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>GratePlate</name>
+    <message>
+        <source>Cool side</source>
+        <translation>Lado fresco</translation>
+    </message>
+    <message>
+        <source>over the coals</source>
+        <translation>sobre las brasas</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>on the cool side</source>
+        <translation>en el lado fresco</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>sacada</translation>
+    </message>
+    <message>
+        <source>Hand test</source>
+        <translation>Prueba de la mano</translation>
+    </message>
+    <message>
+        <source>Coal added</source>
+        <translation>Carbón agregado</translation>
+    </message>
+</context>
+<context>
+    <name>GuestStrip</name>
+    <message>
+        <source>5 adults fewer</source>
+        <translation>5 adultos menos</translation>
+    </message>
+    <message>
+        <source>5 adults more</source>
+        <translation>5 adultos más</translation>
+    </message>
+    <message>
+        <source>1 child fewer</source>
+        <translation>1 niño menos</translation>
+    </message>
+    <message>
+        <source>1 child more</source>
+        <translation>1 niño más</translation>
+    </message>
+    <message>
+        <source>So many come</source>
+        <translation>Vienen tantos</translation>
+    </message>
+    <message>
+        <source>Leave as agreed</source>
+        <translation>Dejar lo acordado</translation>
     </message>
 </context>
 <context>
@@ -240,6 +386,21 @@
     </message>
 </context>
 <context>
+    <name>KitchenPage</name>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Nothing is cooked ahead.</source>
+        <translation>No se cocina nada por adelantado.</translation>
+    </message>
+    <message>
+        <source>A thermometer decides what is cold or hot enough. Local codes and the licensed food protection manager decide.</source>
+        <translation>El termómetro decide qué está lo bastante frío o caliente. Deciden los códigos locales y el responsable certificado de inocuidad.</translation>
+    </message>
+</context>
+<context>
     <name>LeadBoard</name>
     <message>
         <source>Lead</source>
@@ -256,6 +417,78 @@
     <message>
         <source>Coming up</source>
         <translation>A continuación</translation>
+    </message>
+</context>
+<context>
+    <name>LinePage</name>
+    <message>
+        <source>Buffet line</source>
+        <translation>Línea del bufé</translation>
+    </message>
+    <message>
+        <source>Plates at the left, guests below.</source>
+        <translation>Platos a la izquierda, invitados abajo.</translation>
+    </message>
+    <message>
+        <source>In serving order</source>
+        <translation>En orden de servicio</translation>
+    </message>
+</context>
+<context>
+    <name>ListsPage</name>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
+    <message>
+        <source>Quantities</source>
+        <translation>Cantidades</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Buffet line</source>
+        <translation>Línea del bufé</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+</context>
+<context>
+    <name>LoadPage</name>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Which way</source>
+        <translation>En qué sentido</translation>
+    </message>
+    <message>
+        <source>Into the van</source>
+        <translation>A la camioneta</translation>
+    </message>
+    <message>
+        <source>On the way home</source>
+        <translation>De regreso</translation>
+    </message>
+    <message>
+        <source>Raw food rides apart from ready food, fuel and charcoal apart from all food. Never load warm coals.</source>
+        <translation>Lo crudo viaja aparte de lo listo; combustible y carbón, aparte de toda comida. Nunca cargues brasas tibias.</translation>
+    </message>
+</context>
+<context>
+    <name>LoadTile</name>
+    <message>
+        <source>Count: %1, %2</source>
+        <translation>Contar: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -351,6 +584,14 @@
         <source>Edit the event</source>
         <translation>Editar el evento</translation>
     </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
 </context>
 <context>
     <name>MoveBellSheet</name>
@@ -389,8 +630,8 @@
 <context>
     <name>NumberSheet</name>
     <message>
-        <source>Take it</source>
-        <translation>Tomar</translation>
+        <source>Keep</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -402,6 +643,63 @@
     <message>
         <source>Do this: %1</source>
         <translation>Hacerlo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>OrderPlate</name>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
+    <message>
+        <source>Drag %1</source>
+        <translation>Arrastrar %1</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+</context>
+<context>
+    <name>PageHead</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+</context>
+<context>
+    <name>PaperPage</name>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Written as a file to print or to send.</source>
+        <translation>Se escribe como archivo para imprimir o enviar.</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño de papel</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Write PDF</source>
+        <translation>Escribir PDF</translation>
+    </message>
+    <message>
+        <source>Write CSV</source>
+        <translation>Escribir CSV</translation>
     </message>
 </context>
 <context>
@@ -600,6 +898,33 @@
     </message>
 </context>
 <context>
+    <name>PieceTouches</name>
+    <message>
+        <source>Probe reading</source>
+        <translation>Lectura de sonda</translation>
+    </message>
+    <message>
+        <source>Looks done</source>
+        <translation>Se ve lista</translation>
+    </message>
+    <message>
+        <source>Not yet</source>
+        <translation>Aún no</translation>
+    </message>
+    <message>
+        <source>Piece before</source>
+        <translation>Pieza anterior</translation>
+    </message>
+    <message>
+        <source>Back to the board</source>
+        <translation>Volver al tablero</translation>
+    </message>
+    <message>
+        <source>Next piece</source>
+        <translation>Pieza siguiente</translation>
+    </message>
+</context>
+<context>
     <name>PocketLock</name>
     <message>
         <source>Locked</source>
@@ -631,6 +956,17 @@
     <message>
         <source>What would help, smallest change of each kind</source>
         <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
+    </message>
+</context>
+<context>
+    <name>QuantitiesPage</name>
+    <message>
+        <source>Quantities</source>
+        <translation>Cantidades</translation>
+    </message>
+    <message>
+        <source>Touch a figure to see how it came about.</source>
+        <translation>Toca una cifra para ver de dónde sale.</translation>
     </message>
 </context>
 <context>
@@ -674,6 +1010,18 @@
     <message>
         <source>Test a thermometer in ice water</source>
         <translation>Probar un termómetro en agua con hielo</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Sign and limits</source>
+        <translation>Firma y límites</translation>
     </message>
 </context>
 <context>
@@ -916,6 +1264,37 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::CautionList</name>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>Fire, coals and ash</source>
+        <translation>Fuego, brasas y ceniza</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Clima</translation>
+    </message>
+    <message>
+        <source>Knives, steam, burns</source>
+        <translation>Cuchillos, vapor, quemaduras</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Comida</translation>
+    </message>
+    <message>
+        <source>Permits and people</source>
+        <translation>Permisos y personas</translation>
     </message>
 </context>
 <context>
@@ -1553,6 +1932,417 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::Figures</name>
+    <message>
+        <source>1 adult</source>
+        <translation>1 adulto</translation>
+    </message>
+    <message>
+        <source>%1 adults</source>
+        <translation>%1 adultos</translation>
+    </message>
+    <message>
+        <source>1 child</source>
+        <translation>1 niño</translation>
+    </message>
+    <message>
+        <source>%1 children</source>
+        <translation>%1 niños</translation>
+    </message>
+    <message>
+        <source>What if: nothing is changed yet. Agreed are %1.</source>
+        <translation>Prueba: aún no cambia nada. Acordado: %1.</translation>
+    </message>
+    <message>
+        <source>own value; reckoned: %1</source>
+        <translation>valor propio; calculado: %1</translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>Por comprar</translation>
+    </message>
+    <message>
+        <source>Line and guests</source>
+        <translation>Línea y personas</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>ahora %1</translation>
+    </message>
+    <message>
+        <source>Adults</source>
+        <translation>Adultos</translation>
+    </message>
+    <message>
+        <source>Children</source>
+        <translation>Niños</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Fire</name>
+    <message>
+        <source>pull now</source>
+        <translation>sacar ya</translation>
+    </message>
+    <message>
+        <source>%1 to pull</source>
+        <translation>%1 para sacar</translation>
+    </message>
+    <message>
+        <source>into pan %1 at %2</source>
+        <translation>a la charola %1 a las %2</translation>
+    </message>
+    <message>
+        <source>Back over the coals</source>
+        <translation>De vuelta a las brasas</translation>
+    </message>
+    <message>
+        <source>To the cool side</source>
+        <translation>Al lado fresco</translation>
+    </message>
+    <message>
+        <source>Pull into pan %1</source>
+        <translation>Sacar a la charola %1</translation>
+    </message>
+    <message>
+        <source>%1: what does the probe show?</source>
+        <translation>%1: ¿qué marca la sonda?</translation>
+    </message>
+    <message>
+        <source>How warm was the meat inside when it went on?</source>
+        <translation>¿Qué temperatura tenía la carne por dentro al ponerla?</translation>
+    </message>
+    <message>
+        <source>How long did a palm bear the heat at the height of the grate?</source>
+        <translation>¿Cuánto aguantó la palma el calor a la altura de la parrilla?</translation>
+    </message>
+    <message>
+        <source>How much coal was added?</source>
+        <translation>¿Cuánto carbón se agregó?</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FireWords</name>
+    <message>
+        <source>to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>over the coals</source>
+        <translation>sobre las brasas</translation>
+    </message>
+    <message>
+        <source>on the cool side</source>
+        <translation>en el lado fresco</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <translation>sacada</translation>
+    </message>
+    <message>
+        <source>Piece %1 of %2</source>
+        <translation>Pieza %1 de %2</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ya</translation>
+    </message>
+    <message>
+        <source>eight times of ten between %1 and %2</source>
+        <translation>ocho de cada diez veces entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>Pull at %1</source>
+        <translation>Sacar a %1</translation>
+    </message>
+    <message>
+        <source>Published minimum %1 for %2</source>
+        <translation>Mínimo publicado %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Published minimum %1</source>
+        <translation>Mínimo publicado %1</translation>
+    </message>
+    <message>
+        <source>The target lies below the published minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
+        <translation>La meta está por debajo del mínimo publicado. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
+    </message>
+    <message>
+        <source>Climbs after the pull to about %1 (%2 to %3)</source>
+        <translation>Después de sacarla sube a unos %1 (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>Probe showed %1 at %2</source>
+        <translation>La sonda marcó %1 a las %2</translation>
+    </message>
+    <message>
+        <source>looked done</source>
+        <translation>se veía lista</translation>
+    </message>
+    <message>
+        <source>looked not done yet</source>
+        <translation>aún no se veía lista</translation>
+    </message>
+    <message>
+        <source>No forecast for this food: the plan&apos;s estimate stands.</source>
+        <translation>No hay pronóstico para este alimento: vale la estimación del plan.</translation>
+    </message>
+    <message>
+        <source>No forecast: the event does not say how thick the pieces are. The plan&apos;s estimate stands.</source>
+        <translation>Sin pronóstico: el evento no dice qué grosor tienen las piezas. Vale la estimación del plan.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Tell how warm the meat was when it went on, and test the fire by hand.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Anote la temperatura de la carne al ponerla y pruebe el fuego con la mano.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Tell how warm the meat was when it went on.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Anote la temperatura de la carne al ponerla.</translation>
+    </message>
+    <message>
+        <source>No forecast yet, the plan&apos;s estimate stands. Test the fire by hand.</source>
+        <translation>Aún sin pronóstico, vale la estimación del plan. Pruebe el fuego con la mano.</translation>
+    </message>
+    <message>
+        <source>Piece %1</source>
+        <translation>Pieza %1</translation>
+    </message>
+    <message>
+        <source>A hand bore it %1 at %2</source>
+        <translation>La mano lo aguantó %1 a las %2</translation>
+    </message>
+    <message>
+        <source>; cooks call that %1 to %2 at the grate</source>
+        <translation>; para los cocineros son de %1 a %2 en la parrilla</translation>
+    </message>
+    <message>
+        <source>Add coal by %1</source>
+        <translation>Agregar carbón antes de las %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Coal for the day: %1, %n bag(s)</source>
+        <translation>
+            <numerusform>Carbón para el día: %1, %n bolsa</numerusform>
+            <numerusform>Carbón para el día: %1, %n bolsas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on it, %2 due</source>
+        <translation>%1 puestas, %2 listas</translation>
+    </message>
+    <message>
+        <source>%1 on it</source>
+        <translation>%1 puestas</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on the grate</source>
+        <translation>%1 de %2 en la parrilla</translation>
+    </message>
+    <message>
+        <source>about %1 to pull (%2 to %3)</source>
+        <translation>unos %1 para sacar (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>From the first piece to the last about %1 (%2 to %3)</source>
+        <translation>De la primera pieza a la última unos %1 (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>Laid at %1 inside</source>
+        <translation>Puesta a %1 por dentro</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::FoodClosing</name>
+    <message>
+        <source>Cold holding</source>
+        <translation>Espera fría</translation>
+    </message>
+    <message>
+        <source>Hot holding</source>
+        <translation>Espera caliente</translation>
+    </message>
+    <message>
+        <source>Hot holding of whole roasts</source>
+        <translation>Espera caliente de asados enteros</translation>
+    </message>
+    <message>
+        <source>Air around shell eggs</source>
+        <translation>Aire alrededor de huevos con cáscara</translation>
+    </message>
+    <message>
+        <source>Cold food on arrival</source>
+        <translation>Comida fría al llegar</translation>
+    </message>
+    <message>
+        <source>Hot food on arrival</source>
+        <translation>Comida caliente al llegar</translation>
+    </message>
+    <message>
+        <source>Cooked poultry</source>
+        <translation>Aves cocidas</translation>
+    </message>
+    <message>
+        <source>Cooked ground meat, pooled eggs</source>
+        <translation>Carne molida y huevos batidos cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked whole meat and fish</source>
+        <translation>Carne entera y pescado cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked plant food</source>
+        <translation>Vegetales cocidos</translation>
+    </message>
+    <message>
+        <source>Cooked in a microwave oven</source>
+        <translation>Cocido en microondas</translation>
+    </message>
+    <message>
+        <source>Reheated for holding</source>
+        <translation>Recalentado para la espera</translation>
+    </message>
+    <message>
+        <source>Reheated from a sealed pack</source>
+        <translation>Recalentado de paquete sellado</translation>
+    </message>
+    <message>
+        <source>Cooling starts</source>
+        <translation>Empieza el enfriado</translation>
+    </message>
+    <message>
+        <source>Cooling, first stage</source>
+        <translation>Enfriado, primera etapa</translation>
+    </message>
+    <message>
+        <source>Cooling, end</source>
+        <translation>Enfriado, final</translation>
+    </message>
+    <message>
+        <source>Time control begins hot</source>
+        <translation>Control de tiempo empieza caliente</translation>
+    </message>
+    <message>
+        <source>Time control begins cold</source>
+        <translation>Control de tiempo empieza frío</translation>
+    </message>
+    <message>
+        <source>Time control of fresh produce</source>
+        <translation>Control de tiempo de producto fresco</translation>
+    </message>
+    <message>
+        <source>Warmest in the long time control</source>
+        <translation>Lo más tibio en el control largo</translation>
+    </message>
+    <message>
+        <source>Whole meat kept there</source>
+        <translation>Carne entera mantenida ahí</translation>
+    </message>
+    <message>
+        <source>Ground meat kept there</source>
+        <translation>Carne molida mantenida ahí</translation>
+    </message>
+    <message>
+        <source>Standing after a microwave oven</source>
+        <translation>Reposo tras el microondas</translation>
+    </message>
+    <message>
+        <source>Reheated, kept there</source>
+        <translation>Recalentado, mantenido ahí</translation>
+    </message>
+    <message>
+        <source>Reheated within</source>
+        <translation>Recalentado en</translation>
+    </message>
+    <message>
+        <source>Cooling, first stage within</source>
+        <translation>Enfriado, primera etapa en</translation>
+    </message>
+    <message>
+        <source>Cooling, end within</source>
+        <translation>Enfriado, final en</translation>
+    </message>
+    <message>
+        <source>Cooling from room-warm things within</source>
+        <translation>Enfriado desde temperatura ambiente en</translation>
+    </message>
+    <message>
+        <source>Time control</source>
+        <translation>Control de tiempo</translation>
+    </message>
+    <message>
+        <source>Long time control</source>
+        <translation>Control de tiempo largo</translation>
+    </message>
+    <message>
+        <source>First heating of a cook in two steps</source>
+        <translation>Primer calor de cocción en dos pasos</translation>
+    </message>
+    <message>
+        <source>Hand washing</source>
+        <translation>Lavado de manos</translation>
+    </message>
+    <message>
+        <source>Of that, rubbing with soap</source>
+        <translation>De eso, frotar con jabón</translation>
+    </message>
+    <message>
+        <source>Chlorine sanitizer on a surface</source>
+        <translation>Desinfectante con cloro en la superficie</translation>
+    </message>
+    <message>
+        <source>Other sanitizer on a surface</source>
+        <translation>Otro desinfectante en la superficie</translation>
+    </message>
+    <message>
+        <source>Held food measured every</source>
+        <translation>Comida en espera medida cada</translation>
+    </message>
+    <message>
+        <source>Longest time without a reading</source>
+        <translation>Tiempo más largo sin lectura</translation>
+    </message>
+    <message>
+        <source>Signed by %1 at %2</source>
+        <translation>Firmado por %1 a las %2</translation>
+    </message>
+    <message>
+        <source>Not to be signed yet: readings out of limit without an action: %1</source>
+        <translation>Aún no se puede firmar: lecturas fuera de límite sin acción: %1</translation>
+    </message>
+    <message>
+        <source>Not to be signed yet: pans to discard first: %1</source>
+        <translation>Aún no se puede firmar: charolas por desechar primero: %1</translation>
+    </message>
+    <message>
+        <source>The record may be signed. What is written later needs a new signature.</source>
+        <translation>El registro se puede firmar. Lo que se anote después requiere otra firma.</translation>
+    </message>
+    <message>
+        <source>%1 or longer</source>
+        <translation>%1 o más</translation>
+    </message>
+    <message>
+        <source>%1 or shorter</source>
+        <translation>%1 o menos</translation>
+    </message>
+    <message>
+        <source>Every entry is as it was written.</source>
+        <translation>Cada anotación está como se escribió.</translation>
+    </message>
+    <message>
+        <source>Entry %1 is not the one that was written. Compare with another device&apos;s copy.</source>
+        <translation>La anotación %1 no es la que se escribió. Compare con la copia de otro aparato.</translation>
+    </message>
+    <message>
+        <source>Before entry %1 something is gone. Compare with another device&apos;s copy.</source>
+        <translation>Antes de la anotación %1 falta algo. Compare con la copia de otro aparato.</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::FoodEntry</name>
     <message>
         <source>Ice and water, stirred</source>
@@ -1637,6 +2427,30 @@
     <message>
         <source>Hold to discard</source>
         <translation>Mantener para desechar</translation>
+    </message>
+    <message>
+        <source>City health department</source>
+        <translation>Salubridad de la ciudad</translation>
+    </message>
+    <message>
+        <source>County health department</source>
+        <translation>Salubridad del condado</translation>
+    </message>
+    <message>
+        <source>State health department</source>
+        <translation>Salubridad del estado</translation>
+    </message>
+    <message>
+        <source>Our own house rule</source>
+        <translation>Regla de la casa</translation>
+    </message>
+    <message>
+        <source>Whose rule is it?</source>
+        <translation>¿De quién es la regla?</translation>
+    </message>
+    <message>
+        <source>Stricter than published</source>
+        <translation>Más estricto que lo publicado</translation>
     </message>
 </context>
 <context>
@@ -1741,6 +2555,18 @@
             <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
             <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Left over: %1</source>
+        <translation>Sobrante: %1</translation>
+    </message>
+    <message>
+        <source>Kept at %1</source>
+        <translation>Guardado a las %1</translation>
+    </message>
+    <message>
+        <source>Measure: %1</source>
+        <translation>Medir: %1</translation>
     </message>
 </context>
 <context>
@@ -2050,6 +2876,303 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::LineView</name>
+    <message>
+        <source>Card: no declared allergen</source>
+        <translation>Tarjeta: ningún alérgeno declarado</translation>
+    </message>
+    <message>
+        <source>Card: contains %1</source>
+        <translation>Tarjeta: contiene %1</translation>
+    </message>
+    <message>
+        <source>suits %1</source>
+        <translation>apto para %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>mesa %1</translation>
+    </message>
+    <message>
+        <source>on a riser</source>
+        <translation>sobre un elevador</translation>
+    </message>
+    <message>
+        <source>waits: no room</source>
+        <translation>espera: sin lugar</translation>
+    </message>
+    <message>
+        <source>Table %1 · %2</source>
+        <translation>Mesa %1 · %2</translation>
+    </message>
+    <message>
+        <source>No tables stand where the dishes are loaded: put some in the kit.</source>
+        <translation>No hay mesas donde se cargan los platos: agrega mesas al equipo.</translation>
+    </message>
+    <message>
+        <source>Short by %1: one table more would do.</source>
+        <translation>Faltan %1: bastaría una mesa más.</translation>
+    </message>
+    <message>
+        <source>Short by %1: %2 tables more would do.</source>
+        <translation>Faltan %1: bastarían %2 mesas más.</translation>
+    </message>
+    <message>
+        <source>Everything has room: %1 of %2.</source>
+        <translation>Todo cabe: %1 de %2.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::ListWords</name>
+    <message>
+        <source>how it is served</source>
+        <translation>cómo se sirve</translation>
+    </message>
+    <message>
+        <source>how many guests take it</source>
+        <translation>cuántas personas lo toman</translation>
+    </message>
+    <message>
+        <source>what it is made of</source>
+        <translation>de qué está hecho</translation>
+    </message>
+    <message>
+        <source>the yield</source>
+        <translation>el rendimiento</translation>
+    </message>
+    <message>
+        <source>what it stands in</source>
+        <translation>en qué recipiente va</translation>
+    </message>
+    <message>
+        <source>the size of its pan</source>
+        <translation>el tamaño de su charola</translation>
+    </message>
+    <message>
+        <source>the depth of its pan</source>
+        <translation>la profundidad de su charola</translation>
+    </message>
+    <message>
+        <source>what its vessel holds</source>
+        <translation>cuánto cabe en su recipiente</translation>
+    </message>
+    <message>
+        <source>the length of its vessel</source>
+        <translation>el largo de su recipiente</translation>
+    </message>
+    <message>
+        <source>the width of its vessel</source>
+        <translation>el ancho de su recipiente</translation>
+    </message>
+    <message>
+        <source>what a litre of it weighs</source>
+        <translation>cuánto pesa un litro</translation>
+    </message>
+    <message>
+        <source>what a piece weighs</source>
+        <translation>cuánto pesa una pieza</translation>
+    </message>
+    <message>
+        <source>its pieces</source>
+        <translation>sus piezas</translation>
+    </message>
+    <message>
+        <source>its share of the dish</source>
+        <translation>su parte del plato</translation>
+    </message>
+    <message>
+        <source>the portion</source>
+        <translation>la porción</translation>
+    </message>
+    <message>
+        <source>a child&apos;s portion</source>
+        <translation>la porción infantil</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>las segundas porciones</translation>
+    </message>
+    <message>
+        <source>how long the line is open</source>
+        <translation>cuánto tiempo está abierta la línea</translation>
+    </message>
+    <message>
+        <source>time kept on the road</source>
+        <translation>el margen de viaje</translation>
+    </message>
+    <message>
+        <source>the travel time</source>
+        <translation>el tiempo de viaje</translation>
+    </message>
+    <message>
+        <source>the arrival</source>
+        <translation>la llegada</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>cuántos hay</translation>
+    </message>
+    <message>
+        <source>how many it is given</source>
+        <translation>cuántos se le dan</translation>
+    </message>
+    <message>
+        <source>the tables of the line</source>
+        <translation>las mesas de la línea</translation>
+    </message>
+    <message>
+        <source>when it is done in the kitchen</source>
+        <translation>cuándo se termina en la cocina</translation>
+    </message>
+    <message>
+        <source>an own value</source>
+        <translation>un valor propio</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Guests</source>
+        <translation>Invitados</translation>
+    </message>
+    <message>
+        <source>The event</source>
+        <translation>El evento</translation>
+    </message>
+    <message>
+        <source>stands in the event: %1</source>
+        <translation>está en el evento: %1</translation>
+    </message>
+    <message>
+        <source>common practice - no source</source>
+        <translation>práctica común - sin fuente</translation>
+    </message>
+    <message>
+        <source>common practice: %1</source>
+        <translation>práctica común: %1</translation>
+    </message>
+    <message>
+        <source>from memory, not verified</source>
+        <translation>de memoria, sin verificar</translation>
+    </message>
+    <message>
+        <source>from memory, not verified: %1</source>
+        <translation>de memoria, sin verificar: %1</translation>
+    </message>
+    <message>
+        <source>a value</source>
+        <translation>un valor</translation>
+    </message>
+    <message>
+        <source>%1: say %2</source>
+        <translation>%1: falta %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 is %3, right would be %4</source>
+        <translation>%1: %2 es %3, lo correcto sería %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 does not fit the rest (%3)</source>
+        <translation>%1: %2 no concuerda con lo demás (%3)</translation>
+    </message>
+    <message>
+        <source>1 guest</source>
+        <translation>1 invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests, no children</source>
+        <translation>%1 personas, sin niños</translation>
+    </message>
+    <message>
+        <source>%1 guests, 1 of them a child</source>
+        <translation>%1 personas, 1 de ellas niño</translation>
+    </message>
+    <message>
+        <source>%1 guests, %2 of them children</source>
+        <translation>%1 personas, %2 de ellas niños</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Load</name>
+    <message>
+        <source>%1 missing</source>
+        <translation>faltan %1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 back in the van</source>
+        <translation>%1 de %2 de vuelta en la camioneta</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in the van</source>
+        <translation>%1 de %2 en la camioneta</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Falta: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Leave by %1</source>
+        <translation>Salir a más tardar %1</translation>
+    </message>
+    <message>
+        <source>When to leave is not known: say arrival, travel and time kept on the road.</source>
+        <translation>No se sabe cuándo salir: indica llegada, viaje y margen.</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>como mínimo %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>a más tardar %1</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <translation>todo el tiempo</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)</source>
+        <translation>%1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>begin by %1, done by %2</source>
+        <translation>empezar a más tardar %1, listo a más tardar %2</translation>
+    </message>
+    <message>
+        <source>done by %1</source>
+        <translation>listo a más tardar %1</translation>
+    </message>
+    <message>
+        <source>then: %1</source>
+        <translation>después: %1</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::MenuFields</name>
     <message>
         <source>Nothing on the menu yet: take dishes from the library, or write one of your own.</source>
@@ -2244,6 +3367,49 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::Papers</name>
+    <message>
+        <source>Purchase list</source>
+        <translation>Lista de compras</translation>
+    </message>
+    <message>
+        <source>Pack list</source>
+        <translation>Lista de carga</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Hoja de ruta</translation>
+    </message>
+    <message>
+        <source>Buffet plan</source>
+        <translation>Plano del bufé</translation>
+    </message>
+    <message>
+        <source>Dish cards</source>
+        <translation>Tarjetas de platos</translation>
+    </message>
+    <message>
+        <source>Temperature record</source>
+        <translation>Registro de temperaturas</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1. %2</source>
+        <translation>No se escribió: %1. %2</translation>
+    </message>
+    <message>
+        <source>This device writes no files.</source>
+        <translation>Este dispositivo no escribe archivos.</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::Promise</name>
     <message>
         <source>serve at %1</source>
@@ -2383,6 +3549,54 @@
     <message>
         <source>Pulled</source>
         <translation>Sacado</translation>
+    </message>
+    <message>
+        <source>Line, in serving order</source>
+        <translation>Línea, en orden de servicio</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <translation>mesa %1</translation>
+    </message>
+    <message>
+        <source>riser</source>
+        <translation>elevador</translation>
+    </message>
+    <message>
+        <source>All placed</source>
+        <translation>Todo puesto</translation>
+    </message>
+    <message>
+        <source>%1 of %2 placed</source>
+        <translation>%1 de %2 puestos</translation>
+    </message>
+    <message>
+        <source>plates first</source>
+        <translation>los platos primero</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>%1, pan %2</source>
+        <translation>%1, charola %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Discard it now</source>
+        <translation>Deséchelo ahora</translation>
+    </message>
+    <message>
+        <source>To the record</source>
+        <translation>Al registro</translation>
     </message>
 </context>
 <context>
@@ -2748,6 +3962,46 @@
     <message>
         <source>Placed on the line</source>
         <translation>Puesto en la línea</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>The first guest steps up</source>
+        <translation>Llega el primer invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests are through</source>
+        <translation>Ya pasaron %1 invitados</translation>
+    </message>
+    <message>
+        <source>The last guest is through</source>
+        <translation>Ya pasó el último invitado</translation>
+    </message>
+    <message>
+        <source>Level noted: %1 % left</source>
+        <translation>Nivel anotado: queda el %1 %</translation>
+    </message>
+    <message>
+        <source>Pan %1 is on the line</source>
+        <translation>La charola %1 está en la línea</translation>
+    </message>
+    <message>
+        <source>First answer for the fire: extinguisher, clear ground, open air. Tick or skip each on the Fire board.</source>
+        <translation>Primero responda por el fuego: extintor, terreno despejado, aire libre. Marque u omita cada uno en el tablero Fuego.</translation>
     </message>
 </context>
 </TS>

@@ -12,8 +12,8 @@
 #include <QTimer>
 #include <QTranslator>
 
-#include "editor.h"
 #include "caution_list.h"
+#include "editor.h"
 #include "events.h"
 #include "food_record.h"
 #include "lists.h"
@@ -221,7 +221,8 @@ QImage Face::draw(const View& view) {
     const bool isMaking = view.place.startsWith(QLatin1String("make"));
     if (isMaking) parts_->editor.go(view.place.mid(5));
     if (view.place == QLatin1String("new")) parts_->editor.prepare();
-    const QString page = isMaking ? QStringLiteral("make") : parts_->openFire(parts_->openRecord(view.place));
+    const QString page =
+        isMaking ? QStringLiteral("make") : parts_->openFire(parts_->openRecord(view.place));
     const bool isLocked = view.place == QLatin1String("lock");
     go(isSheet || isLocked ? QStringLiteral("lead") : page);
     frameOf(*shown)->setProperty("isLocked", isLocked);

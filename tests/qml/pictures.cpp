@@ -119,8 +119,8 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
         shown.window()->property("lists").value<face::Lists*>()->figures()->open(
             QStringLiteral("dish/slaw/weight"));
     const QString where = rings || asks ? QStringLiteral("fire")
-                          : opens ? QStringLiteral("quantities")
-                                  : place;
+                          : opens       ? QStringLiteral("quantities")
+                                        : place;
     const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
     fulfil(picture,

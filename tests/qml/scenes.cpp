@@ -42,10 +42,10 @@ void forEveryScene(const Manner& manner,
             face.window()->property("lists").value<Lists*>()->line()->choose(
                 QStringLiteral("slaw"));
         const View view{isCall || isAsked ? QStringLiteral("fire")
-                        : isBand   ? QStringLiteral("settings")
-                        : isOrder  ? QStringLiteral("line")
-                        : isFigure ? QStringLiteral("quantities")
-                                   : name,
+                        : isBand          ? QStringLiteral("settings")
+                        : isOrder         ? QStringLiteral("line")
+                        : isFigure        ? QStringLiteral("quantities")
+                                          : name,
                         {manner.glass->width, manner.glass->height},
                         manner.glass->ppi,
                         QString::fromLatin1(manner.theme),
