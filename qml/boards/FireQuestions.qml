@@ -11,7 +11,7 @@ Column {
     id: root
 
     required property FoodRecord record
-    spacing: Space.small
+    spacing: Space.apart
 
     Heading { width: parent.width; text: qsTr("Before the fire is lit") }
     Repeater {

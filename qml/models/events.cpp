@@ -88,7 +88,11 @@ void Events::settle(const Taken& taken) {
         refusal_ = why;
         Q_EMIT refusalChanged();
     }
-    if (taken) Q_EMIT opened();
+    if (!taken) return;
+    if (door_.look())
+        Q_EMIT opened();
+    else
+        Q_EMIT draftOpened();
 }
 
 }  // namespace cinder::face

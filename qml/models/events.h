@@ -36,8 +36,10 @@ class Events : public QObject {
 
   Q_SIGNALS:
     void refusalChanged();
-    /// An event is open now.
+    /// An event with a plan is open now.
     void opened();
+    /// An event that is still being written is.
+    void draftOpened();
 
   private:
     void settle(const Taken& taken);

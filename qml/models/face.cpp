@@ -140,6 +140,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     parts->pulse.setTimerType(Qt::PreciseTimer);
     QObject::connect(&parts->pulse, &QTimer::timeout, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->events, &Events::draftOpened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::refused, &parts->day, &Day::refuse);

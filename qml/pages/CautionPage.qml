@@ -20,7 +20,7 @@ Item {
         height: said.height + 2 * Space.gap
         color: Theme.ground
 
-        Label { id: said; x: Space.margin; y: Space.gap; width: parent.width - 2 * Space.margin; text: root.cautions.deference; size: Type.lead; isStrong: true }
+        Label { id: said; x: Space.margin; y: Space.gap; width: parent.width - 2 * Space.margin; text: root.cautions.deference; size: Type.lead; isStrong: true; maximumLineCount: 8 }
     }
     ListView {
         anchors.top: head.bottom

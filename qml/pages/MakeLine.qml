@@ -16,6 +16,8 @@ Item {
     required property bool isNarrow
     signal touched()
     readonly property bool isText: root.kind === "text"
+    /// More than fits on a button: it is read above it.
+    readonly property bool isLong: root.isText && root.value.length > 36
     /// A text stands below its name where there is little room.
     readonly property bool isStacked: root.isText && root.isNarrow
 
@@ -27,9 +29,9 @@ Item {
         y: root.isStacked ? 0 : Math.round((root.height - height) / 2)
         spacing: Space.tight
 
-        Label { width: parent.width; visible: text !== ""; text: root.name; isStrong: true; Accessible.ignored: true }
-        Label { width: parent.width; visible: text !== ""; text: root.isText ? "" : root.value; size: Type.small; color: Theme.water; isStrong: true }
-        Label { width: parent.width; visible: text !== ""; text: root.note; size: Type.small; color: Theme.ash }
+        Label { width: parent.width; visible: text !== ""; text: root.name; isStrong: true; maximumLineCount: 6; Accessible.ignored: true }
+        Label { width: parent.width; visible: text !== ""; text: root.isText ? (root.isLong ? root.value : "") : root.value; size: Type.small; color: root.isText ? Theme.ink : Theme.water; isStrong: !root.isText; maximumLineCount: 40 }
+        Label { width: parent.width; visible: text !== ""; text: root.note; size: Type.small; color: Theme.ash; maximumLineCount: 12 }
     }
     PressPlate {
         id: touch
@@ -39,7 +41,7 @@ Item {
         glyph: root.isText ? Icons.pencil : root.isRemoval ? Icons.cross : Icons.plus
         isLeading: root.isText
         size: root.isText ? Type.body : Type.lead
-        text: root.isText ? (root.value === "" ? qsTr("Type it") : root.value) : root.verb
+        text: root.isText ? (root.value === "" || root.isLong ? qsTr("Type it") : root.value) : root.verb
         Accessible.name: root.isText ? root.name + ": " + root.value : root.name === "" ? root.verb : root.verb + ": " + root.name
         onClicked: root.touched()
     }

@@ -34,7 +34,7 @@ Column {
                 required property int index
                 width: Math.floor((root.width - (grid.columns - 1) * grid.spacing) / grid.columns)
                 text: root.words[one.index]
-                isChosen: root.chosen.includes(root.keys[one.index])
+                isChosen: root.chosen.indexOf(root.keys[one.index]) >= 0
                 Accessible.role: root.isMany ? Accessible.Button : Accessible.RadioButton
                 Accessible.checkable: root.isMany
                 onClicked: root.choose(root.keys[one.index])

@@ -23,7 +23,7 @@ Item {
         width: parent.width
         height: Math.max(way.height, words.height) + 2 * Space.small
 
-        PressPlate { id: way; x: Space.margin; y: Space.small; glyph: Icons.back; Accessible.name: root.isOpen ? qsTr("One page back") : qsTr("Leave the editor"); onClicked: if (!root.editor.back()) root.leave() }
+        PressPlate { id: way; x: Space.margin; y: Space.small; width: Space.touch; glyph: Icons.back; Accessible.name: root.isOpen ? qsTr("One page back") : qsTr("Leave the editor"); onClicked: if (!root.editor.back()) root.leave() }
         Column {
             id: words
             anchors.left: way.right
@@ -33,10 +33,10 @@ Item {
             anchors.verticalCenter: parent.verticalCenter
             spacing: Space.tight
 
-            Label { width: parent.width; text: root.editor.title; size: root.isNarrow ? Type.lead : Type.title; isStrong: true }
-            Label { width: parent.width; visible: !root.isNarrow || !root.isOpen; text: root.isOpen ? root.editor.name : root.editor.when; size: Type.small; color: Theme.ash }
+            Label { width: parent.width; text: root.editor.title; size: root.isNarrow ? Type.body : Type.title; isStrong: true; maximumLineCount: 8 }
+            Label { width: parent.width; visible: !root.isNarrow; text: root.isOpen ? root.editor.name : root.editor.when; size: Type.small; color: Theme.ash }
         }
-        PressPlate { id: back; anchors.right: parent.right; anchors.rightMargin: Space.margin; y: Space.small; glyph: Icons.undo; text: root.isNarrow ? "" : qsTr("Undo"); enabled: root.editor.canUndo; opacity: enabled ? 1 : 0.4; Accessible.name: qsTr("Undo the last change"); onClicked: root.editor.undo() }
+        PressPlate { id: back; anchors.right: parent.right; anchors.rightMargin: Space.margin; y: Space.small; width: root.isNarrow ? Space.touch : implicitWidth; glyph: Icons.undo; text: root.isNarrow ? "" : qsTr("Undo"); enabled: root.editor.canUndo; opacity: enabled ? 1 : 0.4; Accessible.name: qsTr("Undo the last change"); onClicked: root.editor.undo() }
     }
     Repeater {
         model: !root.isNarrow || !root.isOpen ? 1 : 0

@@ -22,8 +22,8 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         spacing: Space.tight
 
-        Label { width: parent.width; text: root.name; size: Type.lead; isStrong: true; color: root.ink; Accessible.ignored: true }
-        Label { width: parent.width; visible: text !== ""; text: root.note; size: Type.small; color: root.ink; maximumLineCount: 6; Accessible.ignored: true }
+        Label { width: parent.width; text: root.name; size: Type.lead; isStrong: true; color: root.ink; maximumLineCount: 6; Accessible.ignored: true }
+        Label { width: parent.width; visible: text !== ""; text: root.note; size: Type.small; color: root.ink; maximumLineCount: 12; Accessible.ignored: true }
     }
     Glyph { id: way; anchors.right: parent.right; anchors.rightMargin: Space.gap; anchors.verticalCenter: parent.verticalCenter; path: Icons.forward; color: root.ink }
 }

@@ -23,8 +23,8 @@ Item {
         width: Math.min(parent.width - 2 * Space.margin, Space.column * 1.4)
         name: qsTr("Record")
         isHeaded: false
-        keys: root.isNarrow ? ["checks", "pans", "entries", "close"] : ["checks", "entries", "close"]
-        words: root.isNarrow ? [qsTr("Checks"), qsTr("Pans"), qsTr("Log"), qsTr("Sign")] : [qsTr("Checks and pans"), qsTr("Entries"), qsTr("Sign and limits")]
+        keys: root.isNarrow ? ["checks", "pans", "entries"] : ["checks", "entries", "close"]
+        words: root.isNarrow ? [qsTr("Checks"), qsTr("Pans"), qsTr("Entries")] : [qsTr("Checks and pans"), qsTr("Entries"), qsTr("Sign and limits")]
         chosen: root.shown
         onChoose: key => root.shown = key
     }
@@ -73,6 +73,8 @@ Item {
 
                 PanPlate { id: pan; width: pans.width; onClicked: root.record.entry.openPan(pan.key) }
             }
+            // A fourth way would be too narrow for a glove on a phone.
+            PressPlate { visible: root.isNarrow; width: parent.width; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.shown = "close" }
             PressPlate { objectName: "icePoint"; width: parent.width; size: Type.body; text: qsTr("Test a thermometer in ice water"); onClicked: root.record.entry.testThermometer("") }
         }
     }

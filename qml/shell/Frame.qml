@@ -32,16 +32,14 @@ Item {
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     /// A call goes before a sheet of the fire, which is still open behind it.
     readonly property bool isAtFire: root.place === "fire" && !root.isCalled
-    readonly property bool hasRail: !["start", "holder", "new", "make"].includes(root.place)
+    readonly property bool hasRail: root.place !== "start" && root.place !== "holder" && root.place !== "new" && root.place !== "make"
 
     // Sees every touch and takes none.
     PointHandler { onActiveChanged: shade.touched() }
     Connections {
         target: root.events
-        function onOpened() {
-            if (!root.day.isOpen) root.editor.open()
-            root.place = root.day.isOpen ? "holder" : "make"
-        }
+        function onOpened() { root.place = "holder" }
+        function onDraftOpened() { root.editor.open(); root.place = "make" }
     }
     Connections {
         target: root.editor
