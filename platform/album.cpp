@@ -51,7 +51,7 @@ const Moment kMoments[] = {{"arrival", minutes(118), {"start", "holder", "fire",
                            {"fire",
                             minutes(62) + seconds(20),
                             {"lead", "promise", "fire", "buffet", "sheet", "more", "settings",
-                             "bell", "speed", "record", "measure", "pan"}},
+                             "bell", "speed", "record", "measure", "pan", "serve"}},
                            {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.

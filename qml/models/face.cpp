@@ -17,6 +17,7 @@
 #include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
+#include "serve.h"
 #include "session_door.h"
 #include "settings.h"
 
@@ -49,6 +50,7 @@ struct Face::Parts {
           events(*door, settings, std::move(places.demos)),
           promise(*door, settings),
           record(door->food(), settings),
+          serve(*door, settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -63,6 +65,7 @@ struct Face::Parts {
     Events events;
     Promise promise;
     FoodRecord record;
+    Serve serve;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -127,6 +130,9 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->pulse, &QTimer::timeout, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->serve, &Serve::noted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->day, &Day::looked, &parts->serve,
+                     [parts] { parts->serve.show(parts->day.snapshot()); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->day, &Day::looked, &parts->record,
                      [parts] { parts->record.show(parts->day.snapshot()); });
@@ -136,7 +142,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
-          static_cast<QObject*>(&parts->record)})
+          static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->serve)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -159,6 +165,7 @@ bool Face::show() {
         {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
+        {QStringLiteral("serve"), QVariant::fromValue(&parts_->serve)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
     });
     parts_->engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Cinderbell/Shell/Main.qml")));

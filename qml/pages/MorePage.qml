@@ -26,6 +26,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.bell; text: qsTr("Promise"); onClicked: root.go("promise") }
         PagePlate { width: all.share; glyph: Icons.probe; text: qsTr("Record"); onClicked: root.go("record") }
         PagePlate { width: all.share; glyph: Icons.lock; text: qsTr("Lock"); onClicked: root.lock() }
+        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Serve"); onClicked: root.go("serve") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
     }
 }

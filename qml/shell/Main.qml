@@ -13,6 +13,7 @@ Window {
     required property Events events
     required property Promise promise
     required property FoodRecord record
+    required property Serve serve
 
     width: 1280
     height: 800
@@ -31,5 +32,6 @@ Window {
         events: root.events
         promise: root.promise
         record: root.record
+        serve: root.serve
     }
 }

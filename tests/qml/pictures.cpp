@@ -77,7 +77,7 @@ int main(int argc, char** argv) {
     int count = 0;
     for (const char* place :
          {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "call", "bell", "speed", "record", "measure", "pan", "limit"})
+          "call", "bell", "speed", "record", "measure", "pan", "limit", "serve"})
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {

@@ -19,7 +19,7 @@ void forEveryScene(const Manner& manner,
     AnyScreen screen;
     for (const char* place :
          {"start", "holder", "lead", "fire", "buffet", "sheet", "more", "settings", "parts", "lock",
-          "bell", "speed", "call", "band", "record", "measure", "pan", "limit"}) {
+          "bell", "speed", "call", "band", "record", "measure", "pan", "limit", "serve"}) {
         const QString name = QString::fromLatin1(place);
         const bool isCall = name == QLatin1String("call");
         const bool isBand = name == QLatin1String("band");
