@@ -55,7 +55,7 @@ const Moment kMoments[] = {
      minutes(62) + seconds(20),
      {"lead", "promise", "fire", "buffet", "sheet", "more", "lists", "quantities", "load",
       "kitchen", "line", "paper", "settings", "bell", "speed", "record", "measure", "pan",
-      "cautions"}},
+      "cautions", "serve"}},
     {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.

@@ -76,6 +76,7 @@ std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
         found.emplace(step, std::move(suggestion));
     }
     std::vector<Suggestion> suggestions;
+    suggestions.reserve(found.size());
     for (auto& [step, suggestion] : found)
         suggestions.push_back(std::move(suggestion));
     return suggestions;

@@ -49,6 +49,11 @@ class Door {
     [[nodiscard]] virtual Taken turn(const TaskId& task) = 0;
     [[nodiscard]] virtual Taken moveServe(Instant serve) = 0;
     [[nodiscard]] virtual Taken acknowledge(const std::string& alarm) = 0;
+    /// The line (app::Session).
+    [[nodiscard]] virtual Taken countGuests(std::int32_t guests) = 0;
+    [[nodiscard]] virtual Taken lastGuest() = 0;
+    [[nodiscard]] virtual Taken tapPan(const DishId& dish, std::int32_t percent) = 0;
+    [[nodiscard]] virtual Taken setNextPan(const DishId& dish) = 0;
     [[nodiscard]] virtual Taken undo() = 0;
     [[nodiscard]] virtual Taken replan() = 0;
     /// The food-safety record of the open event.

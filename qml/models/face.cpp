@@ -20,6 +20,7 @@
 #include "promise.h"
 #include "ringer.h"
 #include "ruler.h"
+#include "serve.h"
 #include "session_door.h"
 #include "settings.h"
 
@@ -55,6 +56,7 @@ struct Face::Parts {
           editor(*door, settings, places.files),
           lists(door->lists(), day, settings, theDevices.printer),
           cautions(settings),
+          serve(*door, settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -73,6 +75,7 @@ struct Face::Parts {
     Editor editor;
     Lists lists;
     CautionList cautions;
+    Serve serve;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -142,6 +145,9 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::draftOpened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->serve, &Serve::noted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->day, &Day::looked, &parts->serve,
+                     [parts] { parts->serve.show(parts->day.snapshot()); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::refused, &parts->day, &Day::refuse);
     QObject::connect(&parts->day, &Day::recordAsked, &parts->record, &FoodRecord::answerCall);
@@ -156,7 +162,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
-          static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions)})
+          static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions), static_cast<QObject*>(&parts->serve)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -179,6 +185,7 @@ bool Face::show() {
         {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
+        {QStringLiteral("serve"), QVariant::fromValue(&parts_->serve)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
         {QStringLiteral("editor"), QVariant::fromValue(&parts_->editor)},
         {QStringLiteral("lists"), QVariant::fromValue(&parts_->lists)},

@@ -70,6 +70,22 @@ Taken SessionDoor::moveServe(Instant serve) {
 Taken SessionDoor::acknowledge(const std::string& alarm) {
     return session_.acknowledge(alarm);
 }
+Taken SessionDoor::countGuests(std::int32_t guests) {
+    return session_.countGuests(guests);
+}
+
+Taken SessionDoor::lastGuest() {
+    return session_.lastGuest();
+}
+
+Taken SessionDoor::tapPan(const DishId& dish, std::int32_t percent) {
+    return session_.tapPan(dish, percent);
+}
+
+Taken SessionDoor::setNextPan(const DishId& dish) {
+    return session_.setNextPan(dish);
+}
+
 Taken SessionDoor::undo() {
     return session_.undo();
 }

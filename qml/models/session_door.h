@@ -35,6 +35,10 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken turn(const TaskId& task) override;
     [[nodiscard]] Taken moveServe(Instant serve) override;
     [[nodiscard]] Taken acknowledge(const std::string& alarm) override;
+    [[nodiscard]] Taken countGuests(std::int32_t guests) override;
+    [[nodiscard]] Taken lastGuest() override;
+    [[nodiscard]] Taken tapPan(const DishId& dish, std::int32_t percent) override;
+    [[nodiscard]] Taken setNextPan(const DishId& dish) override;
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }

@@ -29,6 +29,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.lock; text: qsTr("Lock"); onClicked: root.lock() }
         PagePlate { width: all.share; glyph: Icons.pencil; text: qsTr("Edit the event"); onClicked: root.go("make") }
         PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Lists"); onClicked: root.go("lists") }
+        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Serve"); onClicked: root.go("serve") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
     }
 }

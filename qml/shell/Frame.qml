@@ -20,6 +20,7 @@ Item {
     required property Editor editor
     required property Lists lists
     required property CautionList cautions
+    required property Serve serve
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -92,6 +93,7 @@ Item {
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "serve" ? 1 : 0; ServePage { anchors.fill: parent; serve: root.serve; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
             Repeater { model: root.place === "lists" ? 1 : 0; ListsPage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }

@@ -16,6 +16,7 @@ Window {
     required property Editor editor
     required property Lists lists
     required property CautionList cautions
+    required property Serve serve
 
     width: 1280
     height: 800
@@ -37,5 +38,6 @@ Window {
         editor: root.editor
         lists: root.lists
         cautions: root.cautions
+        serve: root.serve
     }
 }

@@ -106,6 +106,38 @@ void addTable(std::vector<app::TaskCard>& tasks) {
 
 }  // namespace
 
+namespace {
+
+/// A line of which nobody has seen a guest, with a pan that must be followed and one that is short.
+app::ServiceCards orchardLine() {
+    app::ServiceCards line;
+    line.guests = 96;
+    line.waiting = 88;
+    line.opened = kBell;
+    line.each = Duration{8900};
+    line.end = {kBell + minutes(12), kBell + minutes(15), kBell + minutes(18)};
+    line.planned = minutes(15);
+    line.bottleneck = {both("Lamb legs", "Piernas de cordero")};
+    app::LinePanCard slaw{
+        DishId("slaw"), both("Apple and fennel slaw", "Ensalada de manzana"), 2, {}, true};
+    slaw.outlook.left = 0.3;
+    slaw.outlook.isTapped = true;
+    slaw.outlook.empty = kBell + minutes(9);
+    slaw.outlook.startNextBy = kBell + minutes(4);
+    app::LinePanCard bread{DishId("bread"), both("Flatbread", "Pan plano"), 1, {}, false};
+    bread.outlook.left = 0.55;
+    bread.outlook.empty = kBell + minutes(11);
+    bread.outlook.needed = 62.4;
+    bread.outlook.portionsLeft = 48;
+    bread.outlook.portionPercent = 75;
+    app::LinePanCard stew{DishId("stew"), both("Bean stew", "Guiso de frijol"), 1, {}, false};
+    stew.outlook.seconds = 14;
+    line.pans = {slaw, bread, stew};
+    return line;
+}
+
+}  // namespace
+
 std::optional<event::Event> orchardDraft() {
     std::ifstream file(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json");
     const std::string document{std::istreambuf_iterator<char>(file), {}};
@@ -154,6 +186,7 @@ app::Snapshot orchardLunch(bool isRinging) {
     day.undo =
         app::UndoOffer{app::UndoOffer::What::Turn, TaskId("lamb/1"), 1, day.now + seconds(12)};
     day.food = orchardFood(day.now);
+    day.service = orchardLine();
     if (isRinging)
         day.timers = {{"turn:lamb/1:2",
                        live::TimerKind::Turn,

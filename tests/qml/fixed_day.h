@@ -108,6 +108,16 @@ class FixedDoor final : public Door {
         return note("serve");
     }
     [[nodiscard]] Taken acknowledge(const std::string& a) override { return note("heard " + a); }
+    [[nodiscard]] Taken countGuests(std::int32_t guests) override {
+        return note("guests " + std::to_string(guests));
+    }
+    [[nodiscard]] Taken lastGuest() override { return note("last guest"); }
+    [[nodiscard]] Taken tapPan(const DishId& dish, std::int32_t percent) override {
+        return note("pan " + dish.text() + " " + std::to_string(percent));
+    }
+    [[nodiscard]] Taken setNextPan(const DishId& dish) override {
+        return note("next pan " + dish.text());
+    }
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] FoodDoor& food() override { return record; }

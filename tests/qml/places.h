@@ -27,6 +27,7 @@ inline constexpr const char* kPlaces[] = {
     "limit",
     "cautions",
     "asked",
+    "serve",
     "new",
     "make",
     "make-when",
