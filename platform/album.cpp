@@ -51,11 +51,10 @@ const Moment kMoments[] = {
     {"arrival",
      minutes(118),
      {"start", "holder", "new", "make", "make-menu", "make-guests", "fire", "buffet"}},
-    {"fire",
-     minutes(62) + seconds(20),
-     {"lead", "promise", "fire", "buffet", "sheet", "more", "lists", "quantities", "load",
-      "kitchen", "line", "paper", "settings", "bell", "speed", "record", "measure", "pan",
-      "cautions", "serve"}},
+    {"fire", minutes(62) + seconds(20), {"lead",   "promise", "fire",       "buffet",   "sheet",
+                                         "more",   "lists",   "quantities", "load",     "kitchen",
+                                         "line",   "paper",   "settings",   "bell",     "speed",
+                                         "record", "measure", "pan",        "cautions", "serve"}},
     {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.

@@ -435,6 +435,29 @@
     </message>
 </context>
 <context>
+    <name>LinePanPlate</name>
+    <message>
+        <source>%1: three quarters left</source>
+        <translation>%1: quedan tres cuartos</translation>
+    </message>
+    <message>
+        <source>%1: half left</source>
+        <translation>%1: queda la mitad</translation>
+    </message>
+    <message>
+        <source>%1: a quarter left</source>
+        <translation>%1: queda un cuarto</translation>
+    </message>
+    <message>
+        <source>A fresh pan is on the line</source>
+        <translation>Ya hay charola llena en la línea</translation>
+    </message>
+    <message>
+        <source>%1: a fresh pan is on the line</source>
+        <translation>%1: ya hay charola llena en la línea</translation>
+    </message>
+</context>
+<context>
     <name>ListsPage</name>
     <message>
         <source>Lists</source>
@@ -591,6 +614,10 @@
     <message>
         <source>Lists</source>
         <translation>Listas</translation>
+    </message>
+    <message>
+        <source>Serve</source>
+        <translation>Servir</translation>
     </message>
 </context>
 <context>
@@ -1012,14 +1039,6 @@
         <translation>Probar un termómetro en agua con hielo</translation>
     </message>
     <message>
-        <source>Log</source>
-        <translation>Notas</translation>
-    </message>
-    <message>
-        <source>Sign</source>
-        <translation>Firma</translation>
-    </message>
-    <message>
         <source>Sign and limits</source>
         <translation>Firma y límites</translation>
     </message>
@@ -1067,6 +1086,29 @@
     <message>
         <source>slack</source>
         <translation>holgura</translation>
+    </message>
+</context>
+<context>
+    <name>ServePage</name>
+    <message>
+        <source>Serve</source>
+        <translation>Servir</translation>
+    </message>
+    <message>
+        <source>Guests through the line</source>
+        <translation>Invitados que ya pasaron</translation>
+    </message>
+    <message>
+        <source>Last guest is through</source>
+        <translation>Ya pasó el último invitado</translation>
+    </message>
+    <message>
+        <source>Pans on the line, a forecast: tap what you see</source>
+        <translation>Charolas en la línea, un pronóstico: toca lo que ves</translation>
+    </message>
+    <message>
+        <source>A fresh pan for an empty pan, never topped up. Whether food may be served, the record says.</source>
+        <translation>Charola llena por vacía, nunca rellenar encima. Si la comida se puede servir lo dice el registro.</translation>
     </message>
 </context>
 <context>
@@ -3597,6 +3639,69 @@
     <message>
         <source>To the record</source>
         <translation>Al registro</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Serve</name>
+    <message>
+        <source>of %1 guests</source>
+        <translation>de %1 invitados</translation>
+    </message>
+    <message>
+        <source>First guest</source>
+        <translation>Primer invitado</translation>
+    </message>
+    <message>
+        <source>All through at %1</source>
+        <translation>Todos pasaron a las %1</translation>
+    </message>
+    <message>
+        <source>All through about %1</source>
+        <translation>Todos pasan hacia las %1</translation>
+    </message>
+    <message>
+        <source>four times of five between %1 and %2</source>
+        <translation>cuatro de cada cinco veces entre las %1 y las %2</translation>
+    </message>
+    <message>
+        <source>about %1 waiting</source>
+        <translation>unos %1 en la fila</translation>
+    </message>
+    <message>
+        <source>%1 s a guest</source>
+        <translation>%1 s por invitado</translation>
+    </message>
+    <message>
+        <source>What holds them up: %1</source>
+        <translation>Lo que los frena: %1</translation>
+    </message>
+    <message>
+        <source>pan %1 of %2</source>
+        <translation>charola %1 de %2</translation>
+    </message>
+    <message>
+        <source>about %1 % left</source>
+        <translation>queda un %1 %</translation>
+    </message>
+    <message>
+        <source>empty about %1</source>
+        <translation>vacía hacia las %1</translation>
+    </message>
+    <message>
+        <source>lasts; %1 portions for seconds</source>
+        <translation>alcanza; %1 porciones para repetir</translation>
+    </message>
+    <message>
+        <source>Start the next pan now</source>
+        <translation>Prepara ya la siguiente charola</translation>
+    </message>
+    <message>
+        <source>Start the next pan by %1</source>
+        <translation>Prepara la siguiente charola a más tardar a las %1</translation>
+    </message>
+    <message>
+        <source>Runs short: %1 portions left for %2. Serve %3 % of a portion.</source>
+        <translation>No alcanza: quedan %1 porciones para %2. Sirve el %3 % de la porción.</translation>
     </message>
 </context>
 <context>

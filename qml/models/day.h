@@ -150,8 +150,9 @@ class Day : public QObject {
     Q_INVOKABLE void setSpeed(int speed);
     Q_INVOKABLE void dropRefusal();
 
-    /// What became of a touch on another page: shown as those on the boards are.
-    void take(const Taken& taken);
+    /// What became of a touch on another page: shown as those on the boards are. True when it was
+    /// taken.
+    bool take(const Taken& taken);
 
   Q_SIGNALS:
     /// Something was touched, taken or not.
@@ -171,9 +172,6 @@ class Day : public QObject {
   private:
     /// One vessel of the line stands in its place.
     void place(int line);
-    /// True when it was taken.
-    bool take(const Taken& taken);
-    void refuse(const QString& why);
     void showLists();
     void showSeconds();
     [[nodiscard]] Headline headline() const;

@@ -162,7 +162,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
-          static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions), static_cast<QObject*>(&parts->serve)})
+          static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions),
+          static_cast<QObject*>(&parts->serve)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 

@@ -54,7 +54,7 @@ T.AbstractButton {
         visible: !root.isUpright
         text: root.noted
         isStrong: true
-        maximumLineCount: 6
+        maximumLineCount: 9
         lineHeight: 0.95
     }
     Column {
