@@ -25,7 +25,7 @@ Item {
     PressPlate {
         id: some
         anchors.right: parent.right
-        width: Space.touch * 1.25
+        width: Space.touch
         height: parent.height
         visible: root.canCount
         size: Type.body

@@ -38,7 +38,7 @@ Item {
             y: Math.round((root.plain - height) / 2)
             width: root.width - x - grip.width - Space.small
 
-            Label { width: parent.width; text: root.name; size: Type.lead; isStrong: true }
+            Label { width: parent.width; text: root.name; size: Type.lead; isStrong: true; maximumLineCount: 6 }
             Label { width: parent.width; text: root.where; size: Type.small; color: root.isWaiting ? Theme.ember : Theme.ash }
             Label { width: parent.width; text: root.card; size: Type.small; maximumLineCount: 6 }
         }
@@ -74,8 +74,8 @@ Item {
             spacing: Space.apart
             readonly property real share: (root.width - 2 * Space.small - Space.apart) / 2
 
-            PressPlate { width: parent.share; enabled: root.canGoEarlier; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: Icons.back; text: qsTr("Earlier"); onClicked: root.move(-1) }
-            PressPlate { width: parent.share; enabled: root.canGoLater; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: Icons.forward; text: qsTr("Later"); onClicked: root.move(1) }
+            PressPlate { width: parent.share; enabled: root.canGoEarlier; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: root.width > Space.column ? Icons.back : ""; text: qsTr("Earlier"); onClicked: root.move(-1) }
+            PressPlate { width: parent.share; enabled: root.canGoLater; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: root.width > Space.column ? Icons.forward : ""; text: qsTr("Later"); onClicked: root.move(1) }
         }
     }
 }

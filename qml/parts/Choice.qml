@@ -19,9 +19,13 @@ Column {
     Accessible.name: root.name
 
     Heading { width: parent.width; visible: root.isHeaded; text: root.name }
-    Row {
+    Grid {
+        id: plates
         width: parent.width
         spacing: Space.small
+        // In two rows rather than too narrow for a glove.
+        columns: Space.touch * root.words.length + Space.small * (root.words.length - 1) <= root.width
+            ? root.words.length : Math.ceil(root.words.length / 2)
 
         Repeater {
             model: root.words.length
@@ -30,7 +34,7 @@ Column {
                 id: one
                 required property int index
 
-                width: (root.width - Space.small * (root.words.length - 1)) / root.words.length
+                width: (root.width - Space.small * (plates.columns - 1)) / plates.columns
                 text: root.words[one.index]
                 isChosen: root.keys[one.index] === root.chosen
                 onClicked: root.choose(root.keys[one.index])

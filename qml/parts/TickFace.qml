@@ -40,7 +40,7 @@ Item {
         fontSizeMode: Text.Fit
         minimumPixelSize: Type.small
         wrapMode: Text.WordWrap
-        maximumLineCount: 5
+        maximumLineCount: 8
         isStrong: !root.isTicked
         color: root.isTicked ? Theme.ash : Theme.ink
         lineHeight: 0.95

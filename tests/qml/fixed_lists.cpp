@@ -25,7 +25,8 @@ live::Day describedDay() {
 Listed listsOf(live::Day day) {
     const auto reckoned = app::reckonFor(app::eventAsItStands(day), day, nullptr);
     int place = 0;
-    for (const auto& card : app::makeLists(*reckoned, {})->pack)
+    const Listed empty = app::makeLists(*reckoned, {});
+    for (const auto& card : empty->pack)
         if (++place % 3 != 0) {
             day.packed[card.key].out = place % 4 == 0 ? card.wanted / 2 : card.wanted;
             day.packed[card.key].home = place % 5 == 0 ? 0 : card.wanted;

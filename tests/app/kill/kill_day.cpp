@@ -104,7 +104,11 @@ void compareTimers(journal::Store& store, const EventId& event, const Told& told
     const plan::Dispatch dispatch(day.sheet->problem, day.sheet->schedule);
     const auto expected = live::lookAt(day, dispatch, seen->now).timers;
     tally.timers += expected.size();
-    if (seen->timers != expected) ++tally.wrongTimers;
+    // Those of the food-safety record are not timers of a task; their own tests hold them.
+    auto ofTasks = seen->timers;
+    std::erase_if(ofTasks,
+                  [](const live::Timer& timer) { return timer.name.starts_with("food:"); });
+    if (ofTasks != expected) ++tally.wrongTimers;
 }
 
 void look(const fs::path& file, Told& told, Tally& tally) {
