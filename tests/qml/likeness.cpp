@@ -8,7 +8,7 @@ namespace cinder::face {
 
 namespace {
 
-constexpr int kBlock = 4;
+constexpr int kBlock = 6;
 // Twice what is just seen, and a little for eight bits to the channel.
 constexpr double kClear = 5;
 

@@ -1,6 +1,6 @@
 #pragma once
 
-/// How different two pictures look. Both are seen from a step away: reduced to blocks of 4 x 4
+/// How different two pictures look. Both are seen from a step away: reduced to blocks of 6 x 6
 /// pixels, so that a letter drawn half a pixel further is no difference, and compared by CIE 1976
 /// colour difference.
 ///

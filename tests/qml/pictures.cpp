@@ -123,9 +123,10 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
                                         : place;
     const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
-    fulfil(picture,
-           QStringLiteral("%1-%2-%3-%4.png").arg(place, QLatin1String(size.name), theme, language),
-           order);
+    QString name =
+        QStringLiteral("%1-%2-%3-%4.png").arg(place, QLatin1String(size.name), theme, language);
+    name.replace(u'/', u'-').replace(u':', u'-');
+    fulfil(picture, name, order);
 }
 
 }  // namespace
