@@ -258,7 +258,7 @@ class EventFields {
         if (at == draft.crew.end()) return;
         const std::string path =
             pointer("/crew", static_cast<std::size_t>(at - draft.crew.begin()));
-        const event::Person person = *at;
+        const event::Person& person = *at;
         list.text(path + "/name", tr("Name"), toText(person.name),
                   [person](const std::string& text) -> app::Edit {
                       return [person = person, text](Event e) mutable {

@@ -100,7 +100,7 @@ class KitFields {
         const auto at = std::find_if(items.begin(), items.end(),
                                      [&](const Item& item) { return item.id == id; });
         if (at == items.end()) return;
-        const Item item = *at;
+        const Item& item = *at;
         const std::string path = pointer(where, static_cast<std::size_t>(at - items.begin()));
         list.text(path + "/name", tr("Name"), list.words.name(item.name),
                   [item, put](const std::string& text) -> app::Edit {

@@ -181,7 +181,7 @@ void Figures::tellOpen() {
 
 QString Figures::name() const {
     if (!open_) return {};
-    const QString name = words_.name(open_->name);
+    QString name = words_.name(open_->name);
     // "Ready weight" alone does not say of what.
     for (const event::Dish& dish : shown()->event.menu)
         if (open_->key.starts_with("dish/" + dish.id.text() + "/"))

@@ -150,7 +150,6 @@ void FoodClosing::sign(const QString& name) {
 
 void FoodClosing::verify() {
     const auto broken = door_.verify();
-    isBroken_ = !broken || broken->has_value();
     if (!broken) {
         verdict_ = Words::refusal(broken.error());
     } else if (!*broken) {
@@ -159,14 +158,15 @@ void FoodClosing::verify() {
         const journal::BrokenChain& chain = **broken;
         const QString entry = toText(chain.operation.device.text()) + QLatin1Char('-') +
                               QString::number(chain.operation.sequence);
-        verdict_ =
-            chain.what == journal::BrokenChain::What::Altered
-                ? tr("Entry %1 is not the one that was written. Compare with another "
-                     "device's copy.")
-                      .arg(entry)
-                : tr("Before entry %1 something is gone. Compare with another device's copy.")
-                      .arg(entry);
+        const bool isAltered = chain.what == journal::BrokenChain::What::Altered;
+        const QString words =
+            isAltered
+                ? tr("Entry %1 is not the one that was written. Compare with another device's "
+                     "copy.")
+                : tr("Before entry %1 something is gone. Compare with another device's copy.");
+        verdict_ = words.arg(entry);
     }
+    isBroken_ = !broken || broken->has_value();
     Q_EMIT told();
 }
 
