@@ -68,12 +68,19 @@ bool playUntil(app::Session& session, app::RehearsalCrew& crew, SimulatedClock& 
     return true;
 }
 
+bool keep(const QImage& picture, const QString& file) {
+    if (!picture.isNull() && picture.save(file)) return true;
+    std::cerr << "cinderbell: cannot write " << file.toStdString() << "\n";
+    return false;
+}
+
+/// How many pictures were written, or -1. What is slow to change, the language, changes least often.
 int drawMoment(face::Face& face, const Moment& moment, const QString& folder) {
     int count = 0;
-    for (const char* place : moment.places)
-        for (const Screen& screen : kScreens)
-            for (const char* theme : {"noon", "dusk"})
-                for (const char* language : {"en", "es"}) {
+    for (const char* language : {"en", "es"})
+        for (const char* theme : {"noon", "dusk"})
+            for (const Screen& screen : kScreens)
+                for (const char* place : moment.places) {
                     const QImage picture =
                         face.draw({QLatin1String(place), screen.size, screen.pixelsPerInch,
                                    QLatin1String(theme), QLatin1String(language)});
@@ -81,10 +88,7 @@ int drawMoment(face::Face& face, const Moment& moment, const QString& folder) {
                                              .arg(folder, QLatin1String(moment.name),
                                                   QLatin1String(place), QLatin1String(screen.name),
                                                   QLatin1String(theme), QLatin1String(language));
-                    if (picture.isNull() || !picture.save(file)) {
-                        std::cerr << "cinderbell: cannot write " << file.toStdString() << "\n";
-                        return -1;
-                    }
+                    if (!keep(picture, file)) return -1;
                     ++count;
                 }
     return count;

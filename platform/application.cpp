@@ -116,7 +116,8 @@ int runApplication(const Launch& launch) {
     EventFolder files(documents);
     PaperFolder paper(documents);
     face::Face face(session, clock, {sound, haptics, wake, &battery, &paper},
-                    {demos(), folder + QStringLiteral("/settings.ini"), &files});
+                    {demos(), folder + QStringLiteral("/settings.ini"), &files,
+                     std::filesystem::path(documents.toStdString())});
     if (!face.show()) return 1;
     if (session.look() && !launch.board.isEmpty()) face.go(launch.board);
     if (launch.announces)

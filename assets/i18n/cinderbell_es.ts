@@ -121,6 +121,17 @@
     </message>
 </context>
 <context>
+    <name>CopyPlate</name>
+    <message>
+        <source>Take back</source>
+        <translation>Recuperar</translation>
+    </message>
+    <message>
+        <source>Take back what is missing here from %1</source>
+        <translation>Recuperar de %1 lo que falta aquí</translation>
+    </message>
+</context>
+<context>
     <name>EntryLine</name>
     <message>
         <source>Correct</source>
@@ -984,6 +995,14 @@
         <source>What would help, smallest change of each kind</source>
         <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
     </message>
+    <message>
+        <source>What would shorten it</source>
+        <translation>Qué la acortaría</translation>
+    </message>
+    <message>
+        <source>The guests in line, a forecast</source>
+        <translation>Los invitados en la fila, un pronóstico</translation>
+    </message>
 </context>
 <context>
     <name>QuantitiesPage</name>
@@ -1244,10 +1263,6 @@
         <translation>Cinderbell</translation>
     </message>
     <message>
-        <source>On this device</source>
-        <translation>En este aparato</translation>
-    </message>
-    <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
     </message>
@@ -1258,6 +1273,22 @@
     <message>
         <source>New event</source>
         <translation>Evento nuevo</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Próximos</translation>
+    </message>
+    <message>
+        <source>Past and rehearsed</source>
+        <translation>Pasados y ensayados</translation>
+    </message>
+    <message>
+        <source>A copy of everything</source>
+        <translation>Una copia de todo</translation>
+    </message>
+    <message>
+        <source>Keep a copy of everything</source>
+        <translation>Guardar una copia de todo</translation>
     </message>
 </context>
 <context>
@@ -1306,6 +1337,13 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>plates and cutlery</source>
+        <translation>platos y cubiertos</translation>
     </message>
 </context>
 <context>
@@ -1817,6 +1855,29 @@
     <message>
         <source>Take out of the crew</source>
         <translation>Quitar de la cuadrilla</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Events</name>
+    <message>
+        <source>Earlier events: %1</source>
+        <translation>Eventos anteriores: %1</translation>
+    </message>
+    <message>
+        <source>Everything on this device is in %1. Carry the file to another device or card.</source>
+        <translation>Todo lo de este aparato está en %1. Lleve el archivo a otro aparato o a una tarjeta.</translation>
+    </message>
+    <message>
+        <source>All of this copy is on this device already.</source>
+        <translation>Todo lo de esta copia ya está en este aparato.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1 events, %2 entries in all.</source>
+        <translation>Recuperado: %1 eventos, %2 anotaciones en total.</translation>
+    </message>
+    <message>
+        <source>Went another way here and stayed as they are: %1 events.</source>
+        <translation>Siguieron otro camino aquí y quedaron como están: %1 eventos.</translation>
     </message>
 </context>
 <context>
@@ -4107,6 +4168,62 @@
     <message>
         <source>First answer for the fire: extinguisher, clear ground, open air. Tick or skip each on the Fire board.</source>
         <translation>Primero responda por el fuego: extintor, terreno despejado, aire libre. Marque u omita cada uno en el tablero Fuego.</translation>
+    </message>
+    <message>
+        <source>A second server at: %1</source>
+        <translation>Una segunda persona sirviendo: %1</translation>
+    </message>
+    <message>
+        <source>Guests along both sides of the tables</source>
+        <translation>Invitados por los dos lados de las mesas</translation>
+    </message>
+    <message>
+        <source>Both sides, and a second server at: %1</source>
+        <translation>Los dos lados, y una segunda persona sirviendo: %1</translation>
+    </message>
+    <message>
+        <source>Moved to the end of the line: %1</source>
+        <translation>Pasar al final de la fila: %1</translation>
+    </message>
+    <message>
+        <source>A table of its own for: %1</source>
+        <translation>Una mesa aparte para: %1</translation>
+    </message>
+    <message>
+        <source>All %1 are through in about %2.</source>
+        <translation>Los %1 pasan en unos %2.</translation>
+    </message>
+    <message>
+        <source>1 guest</source>
+        <translation>1 invitado</translation>
+    </message>
+    <message>
+        <source>%1 guests</source>
+        <translation>%1 invitados</translation>
+    </message>
+    <message>
+        <source>Four times of five between %1 and %2.</source>
+        <translation>Cuatro de cada cinco veces entre %1 y %2.</translation>
+    </message>
+    <message>
+        <source>The longest wait is about %1.</source>
+        <translation>La espera más larga es de unos %1.</translation>
+    </message>
+    <message>
+        <source>What holds them up: %1</source>
+        <translation>Lo que los detiene: %1</translation>
+    </message>
+    <message>
+        <source>Guests waiting, by minutes since the first steps up</source>
+        <translation>Invitados que esperan, por minutos desde el primero</translation>
+    </message>
+    <message>
+        <source>all through %1 sooner, the longest wait %2</source>
+        <translation>todos pasan %1 antes; la espera más larga, %2</translation>
+    </message>
+    <message>
+        <source>This copy cannot be taken back; nothing was changed. Choose another one. (%1)</source>
+        <translation>Esta copia no se puede recuperar; no se cambió nada. Elija otra. (%1)</translation>
     </message>
 </context>
 </TS>

@@ -8,12 +8,21 @@ namespace cinder::app {
 
 using Why = Refusal::Why;
 
+namespace {
+/// Nobody moves a table to spare the guests less. Our choice.
+constexpr Duration kWorthSaying = std::chrono::minutes{1};
+}  // namespace
+
 Result<Promise, Refusal> reckonPromise(const event::Event& event, const plan::Search& search) {
     auto problem = plan::build(event);
     if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
     auto explanation = plan::explain(*problem, search);
     if (!explanation) return fail(Refusal{Why::NoPlan, {}, {}, std::move(explanation.error()), {}});
-    return Promise{event, *std::move(problem), *std::move(explanation)};
+    Promise promise{event, *std::move(problem), *std::move(explanation), planService(event), {}};
+    promise.shorter = serviceGains(promise.line);
+    std::erase_if(promise.shorter,
+                  [](const service::Gain& gain) { return gain.saved < kWorthSaying; });
+    return promise;
 }
 
 Result<std::string, Refusal> accepted(const Promise& promise, std::size_t number) {

@@ -1,10 +1,12 @@
 #pragma once
 
-/// Can this crew with this kit keep what the client was promised, and if not, what would? Values
-/// only, so that the seconds of searching can be spent on another thread.
+/// Can this crew with this kit keep what the client was promised, and if not, what would? And how
+/// long will the guests stand in line? Values only, so that the seconds of searching can be spent
+/// on another thread.
 
 #include <string>
 
+#include "app/service_plan.h"
 #include "app/session.h"
 #include "plan/explain.h"
 
@@ -14,6 +16,9 @@ struct Promise {
     event::Event event;
     plan::Problem problem;  ///< what the remedies' indices refer to
     plan::Explanation explanation;
+    ServicePlan line;
+    /// What would shorten the line, the change that saves most first; nothing that saves nothing.
+    std::vector<service::Gain> shorter;
 };
 
 /// Plans `event` as described, and each change that could help. Fails with BadEvent or NoPlan.

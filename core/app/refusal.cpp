@@ -23,6 +23,8 @@ const char* sentence(Refusal::Why why) {
             return "first answer what is asked before the fire, or skip it on record: "
                    "extinguisher, "
                    "clear ground, open air";
+        case Refusal::Why::BadCopy:
+            return "this file cannot be taken back: choose a copy that this app wrote, unchanged";
         case Refusal::Why::NoPlan:
             break;
     }

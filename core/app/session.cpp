@@ -15,13 +15,9 @@ namespace {
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
-/// What an event is called and when it serves, without its plan.
-live::Day heading(std::vector<journal::Operation> operations, live::ReadDocuments& documents) {
-    std::erase_if(operations, [](const journal::Operation& op) {
-        return std::holds_alternative<journal::PlanPublished>(op.body);
-    });
-    return live::fold(operations, documents);
-}
+/// What says how an event is called and when it serves.
+constexpr std::string_view kHeading[] = {"described", "drafted", "serve-moved", "rehearsal",
+                                         "undone"};
 
 /// The plan with which a day began: the last one before the first touch.
 const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& operations) {
@@ -55,9 +51,10 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
     if (!ids) return fail(refusalFor(ids.error()));
     std::vector<EventEntry> entries;
     for (const EventId& id : *ids) {
-        auto operations = state_->store.read(id);
+        const auto operations = state_->store.readKinds(id, kHeading);
         if (!operations) return fail(refusalFor(operations.error()));
-        const live::Day day = heading(std::move(*operations), state_->documents);
+        live::ReadDocuments headings(live::ReadDocuments::Depth::Heading);
+        const live::Day day = live::fold(*operations, headings);
         // The journal is the event's as long as it was only drafted.
         const auto& event = day.event ? day.event : day.draft;
         if (!event) continue;

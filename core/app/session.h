@@ -4,6 +4,7 @@
 /// and the command line go through here and nowhere else. Single-threaded; long searches are
 /// handed out as values to run elsewhere (`planningProblem`, `publishPlan`).
 
+#include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -38,6 +39,7 @@ struct Refusal {
         BadEvent,     ///< the document did not validate
         NoPlan,       ///< the planner found none
         AskFirst,     ///< the fire is not lit before its three questions are answered or skipped
+        BadCopy,      ///< the file is no copy of a store, or was changed since it was written
     };
     Why why = Why::NotNow;
     std::string detail;                               ///< for the log and the command line
@@ -74,6 +76,14 @@ struct NewEvent {
     std::string timeZone;  ///< IANA name; empty: the document's own
 };
 
+/// What a copy had that this device had not.
+struct Restored {
+    std::int32_t events = 0;
+    std::int32_t operations = 0;
+    /// Went another way on this device since the copy was made; left as they are here.
+    std::vector<EventId> differing;
+};
+
 /// One touch of the editor: the draft as it then is, or the faults that stop it (event/edit.h).
 using Edit = std::function<event::Edited(event::Event)>;
 
@@ -92,6 +102,14 @@ class Session {
     /// The open event is now as `document` says: stored, planned anew and shown. Only while nothing
     /// has been done yet; afterwards, and for another event's document, NotNow.
     [[nodiscard]] Result<void, Refusal> redescribe(const std::string& document);
+
+    // --- all events in one file (session_copies.cpp) ---
+    /// Everything on this device into `file`, checked before it counts. NotSaved when it cannot be
+    /// written.
+    [[nodiscard]] Result<void, Refusal> backUp(const std::filesystem::path& file) const;
+    /// Takes from a copy what is not on this device; nothing here is lost or changed by it, and
+    /// doing it twice does nothing more. BadCopy, or NotSaved with what came before kept.
+    [[nodiscard]] Result<Restored, Refusal> restore(const std::filesystem::path& file);
 
     // --- an event being written (session_draft.cpp); every edit is in the journal when it shows
     // ---

@@ -4,9 +4,12 @@
 /// being pulled in the next instant; nothing is ever updated or removed.
 
 #include <cstdint>
+#include <filesystem>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/result.h"
@@ -71,11 +74,25 @@ class Store {
     [[nodiscard]] virtual Result<std::vector<Operation>, StoreError> read(
         const EventId& event) const = 0;
 
+    /// Only those whose kind is one of `kinds` (journal/codec.h), in the same order: what a list of
+    /// events needs, without the plans.
+    [[nodiscard]] virtual Result<std::vector<Operation>, StoreError> readKinds(
+        const EventId& event, std::span<const std::string_view> kinds) const = 0;
+
     /// Every event that has operations, by id.
     [[nodiscard]] virtual Result<std::vector<EventId>, StoreError> events() const = 0;
 
     /// Walks every chain; nothing means that the whole record is as it was written.
     [[nodiscard]] virtual Result<std::optional<BrokenChain>, StoreError> verify() const = 0;
+
+    /// Writes everything into one file, which is there whole and checked or not at all; a file of
+    /// that name is replaced.
+    [[nodiscard]] virtual Result<void, StoreError> copyTo(
+        const std::filesystem::path& file) const = 0;
+
+    /// A copy that `copyTo` of any device wrote, to be read and never touched.
+    [[nodiscard]] virtual Result<std::unique_ptr<Store>, StoreError> openCopy(
+        const std::filesystem::path& file) const = 0;
 };
 
 }  // namespace cinder::journal

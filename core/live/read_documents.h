@@ -16,6 +16,13 @@ namespace cinder::live {
 /// comes to the same day as one that does not. Not for use by two threads at once.
 class ReadDocuments {
   public:
+    enum class Depth : std::uint8_t {
+        Whole,
+        /// Events have nothing but their name and serve time, and are not kept: for a list of many.
+        Heading,
+    };
+    explicit ReadDocuments(Depth depth = Depth::Whole) : depth_(depth) {}
+
     /// The event as described; null when the document is not one.
     [[nodiscard]] const event::Event* event(const std::string& document);
     /// The event while it is being written (event/draft.h); null when it is not even that. Only
@@ -25,8 +32,11 @@ class ReadDocuments {
     [[nodiscard]] const RunSheet* sheet(const std::string& document);
 
   private:
+    Depth depth_;
     std::map<std::string, std::unique_ptr<const event::Event>> events_;
     std::map<std::string, std::unique_ptr<const RunSheet>> sheets_;
+    /// The last one asked for, when only headings are read.
+    std::unique_ptr<const event::Event> light_;
     std::string draftText_;
     std::unique_ptr<const event::Event> draft_;
 };

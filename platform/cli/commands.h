@@ -18,6 +18,8 @@ namespace cinder::cli {
 [[nodiscard]] Outcome<std::string> listQuantities(const Options& options, const Clock& clock);
 [[nodiscard]] Outcome<std::string> listEvents(const Options& options);
 [[nodiscard]] Outcome<std::string> verifyStore(const Options& options);
+[[nodiscard]] Outcome<std::string> backUpStore(const Options& options);
+[[nodiscard]] Outcome<std::string> restoreStore(const Options& options, const Clock& clock);
 /// Prints as the day goes; what it returns is the last line. `clock` dates what goes into the
 /// store.
 [[nodiscard]] Outcome<std::string> playEvent(const Options& options, const Clock& clock,

@@ -19,7 +19,8 @@ constexpr std::array kCommands = {
     Name{"-h", Command::Help},       Name{"--version", Command::Version},
     Name{"check", Command::Check},   Name{"plan", Command::Plan},
     Name{"lists", Command::Lists},   Name{"play", Command::Play},
-    Name{"events", Command::Events}, Name{"verify", Command::Verify}};
+    Name{"events", Command::Events}, Name{"verify", Command::Verify},
+    Name{"backup", Command::Backup}, Name{"restore", Command::Restore}};
 
 Failure wrong(std::string words) {
     return {ExitCode::Usage, std::move(words) + "; see bellman --help"};
@@ -36,13 +37,17 @@ Outcome<std::int64_t> number(const std::string& option, const std::string& text,
 }
 
 bool takesValue(const std::string& word) {
-    constexpr std::array<std::string_view, 7> kWithValue = {
-        "--csv", "--language", "--seed", "--schedules", "--speed", "--store", "--store-limit"};
+    constexpr std::array<std::string_view, 9> kWithValue = {
+        "--csv",   "--language",    "--seed", "--schedules", "--speed",
+        "--store", "--store-limit", "--to",   "--from"};
     return std::find(kWithValue.begin(), kWithValue.end(), word) != kWithValue.end();
 }
 
 /// Which options a command understands; a silent no-op would let a typing mistake pass.
 bool belongsTo(Command command, const std::string& word) {
+    if (word == "--to") return command == Command::Backup;
+    if (word == "--from") return command == Command::Restore;
+    if (command == Command::Backup || command == Command::Restore) return false;
     if (word == "--language") return command != Command::Verify && command != Command::Check;
     if (word == "--json")
         return command == Command::Check || command == Command::Plan || command == Command::Lists;
@@ -62,6 +67,8 @@ Outcome<void> take(Options& options, const std::string& word, const std::string&
         options.csv = value;
     } else if (word == "--language") {
         options.language = value;
+    } else if (word == "--to" || word == "--from") {
+        options.copy = value;
     } else if (word == "--store") {
         options.store = value;
     } else if (word == "--seed") {
@@ -113,6 +120,10 @@ Outcome<Options> readCommandLine(std::span<const std::string> words) {
         if (!taken) return fail(taken.error());
     }
     if (options.file.empty()) return fail(wrong(words.front() + " needs a file"));
+    if (options.command == Command::Backup && !options.copy)
+        return fail(wrong("backup needs --to FILE"));
+    if (options.command == Command::Restore && !options.copy)
+        return fail(wrong("restore needs --from FILE"));
     return options;
 }
 
@@ -125,6 +136,8 @@ std::string usage() {
   bellman play FILE             the whole day at once, by a punctual crew that is not there
   bellman events STORE          the events kept in a store
   bellman verify STORE          whether the record in a store is as it was written
+  bellman backup STORE --to FILE     everything in a store as one file
+  bellman restore STORE --from FILE  what such a file has and the store has not; loses nothing
 
   --json                        (check, plan, lists) one JSON object instead of text
   --csv LIST                    (lists) dishes, purchase, kitchen, line or pack as CSV

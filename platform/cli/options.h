@@ -12,11 +12,11 @@
 
 namespace cinder::cli {
 
-enum class Command { Help, Version, Check, Plan, Lists, Play, Events, Verify };
+enum class Command { Help, Version, Check, Plan, Lists, Play, Events, Verify, Backup, Restore };
 
 struct Options {
     Command command = Command::Help;
-    /// The event file, or the store for Events and Verify.
+    /// The event file, or the store for Events, Verify, Backup and Restore.
     std::filesystem::path file;
     std::string language = "en";
     bool isJson = false;
@@ -30,6 +30,8 @@ struct Options {
     std::optional<int> speed;
     /// Play: where the day is kept; absent: thrown away afterwards.
     std::optional<std::filesystem::path> store;
+    /// Backup: the file to write; Restore: the file to read.
+    std::optional<std::filesystem::path> copy;
     /// Play: the store may not grow past this.
     std::optional<std::int64_t> storeKibibytes;
 };

@@ -22,6 +22,10 @@ Outcome<std::string> obey(const Options& options, const Clock& clock, std::ostre
             return listEvents(options);
         case Command::Verify:
             return verifyStore(options);
+        case Command::Backup:
+            return backUpStore(options);
+        case Command::Restore:
+            return restoreStore(options, clock);
     }
     return usage();
 }

@@ -1,3 +1,4 @@
+#include "app/session.h"
 #include "cli/commands.h"
 #include "cli/store_file.h"
 #include "cli/table.h"
@@ -64,6 +65,31 @@ Outcome<std::string> verifyStore(const Options& options) {
             chain.operation.device.text() + ", entry " + std::to_string(chain.operation.sequence) +
             (isAltered ? " is not the one that was written" : " follows one that is gone") +
             "; compare with another device's copy"});
+}
+
+Outcome<std::string> backUpStore(const Options& options) {
+    const auto store = openStore(options.file, {.readOnly = true, .pageLimit = {}});
+    if (!store) return fail(store.error());
+    const std::string copy = options.copy->string();
+    if (const auto copied = (*store)->copyTo(*options.copy); !copied)
+        return fail(storeFailure(copied.error(), copy));
+    return options.file.string() + " is in " + copy + ", checked\n";
+}
+
+Outcome<std::string> restoreStore(const Options& options, const Clock& clock) {
+    const auto store = openStore(options.file, {});
+    if (!store) return fail(store.error());
+    app::Session session(**store, clock);
+    const auto restored = session.restore(*options.copy);
+    if (!restored)
+        return fail(Failure{ExitCode::Store,
+                            options.copy->string() + ": " + app::describe(restored.error())});
+    std::string words = std::to_string(restored->events) + " events and " +
+                        std::to_string(restored->operations) +
+                        " entries were not there and are now\n";
+    for (const EventId& id : restored->differing)
+        words += id.text() + " went another way in this store and was left as it is\n";
+    return words;
 }
 
 }  // namespace cinder::cli

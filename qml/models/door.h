@@ -29,6 +29,10 @@ class Door {
     [[nodiscard]] virtual Taken redescribe(const std::string& document) = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
 
+    [[nodiscard]] virtual Taken backUp(const std::filesystem::path& file) = 0;
+    [[nodiscard]] virtual Result<app::Restored, app::Refusal> restore(
+        const std::filesystem::path& file) = 0;
+
     // An event being written; see app::Session.
     [[nodiscard]] virtual Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) = 0;
     [[nodiscard]] virtual Result<std::string, app::Refusal> documentOf(const EventId& e) const = 0;

@@ -1,8 +1,10 @@
 #include "events.h"
 
+#include <algorithm>
 #include <fstream>
 #include <sstream>
 
+#include <QDateTime>
 #include <QFile>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -20,6 +22,12 @@ std::string contentOf(const std::filesystem::path& file) {
     return all.str();
 }
 
+// A screen of the past, and what one more touch adds.
+constexpr std::size_t kPastAtOnce = 6;
+// The day after, an event is over: strike may last into the night.
+constexpr Duration kOverAfter = std::chrono::hours{12};
+constexpr const char* kCopyEnding = ".store";
+
 /// The event's own name as its document says it; a plain text or one for each language.
 QString nameIn(const std::string& document, const QString& language) {
     const auto name = QJsonDocument::fromJson(QByteArray::fromStdString(document))
@@ -31,8 +39,13 @@ QString nameIn(const std::string& document, const QString& language) {
 }  // namespace
 
 Events::Events(Door& door, const Settings& settings, std::vector<std::filesystem::path> demos,
-               QObject* parent)
-    : QObject(parent), door_(door), settings_(settings), demoFiles_(std::move(demos)) {
+               std::filesystem::path copies, QObject* parent)
+    : QObject(parent),
+      door_(door),
+      settings_(settings),
+      demoFiles_(std::move(demos)),
+      copyFolder_(std::move(copies)),
+      pastShown_(kPastAtOnce) {
     connect(&settings_, &Settings::changed, this, [this] { refresh(); });
     refresh();
 }
@@ -47,21 +60,100 @@ void Events::refresh() {
     }
     demos_.show(std::move(demos));
 
-    const auto entries = door_.events();
-    if (!entries) {
-        settle(fail(entries.error()));
+    listCopies();
+    auto entries = door_.events();
+    if (entries)
+        list(*std::move(entries));
+    else
+        refuse(Words::refusal(entries.error()));
+}
+
+EventRow Events::row(const app::EventEntry& entry) const {
+    Words there(settings_);
+    there.setPlace(entry.offset, entry.serve);
+    return {
+        toText(entry.id.text()), there.name(entry.name),
+        there.date(entry.serve, entry.offset) + QStringLiteral(" · ") + there.clock(entry.serve),
+        entry.isRehearsal, entry.isDraft};
+}
+
+void Events::list(std::vector<app::EventEntry> entries) {
+    std::stable_sort(
+        entries.begin(), entries.end(),
+        [](const app::EventEntry& a, const app::EventEntry& b) { return a.serve < b.serve; });
+    const Instant now = door_.now();
+    const auto isComing = [now](const app::EventEntry& entry) {
+        return entry.isDraft || (!entry.isRehearsal && entry.serve + kOverAfter > now);
+    };
+    const auto over = std::stable_partition(entries.begin(), entries.end(), isComing);
+    std::vector<EventRow> coming, past;
+    for (auto entry = entries.begin(); entry != over; ++entry)
+        coming.push_back(row(*entry));
+    const auto all = static_cast<std::size_t>(entries.end() - over);
+    for (auto entry = entries.end(); entry != over && past.size() < pastShown_;)
+        past.push_back(row(*--entry));
+    const auto hidden = static_cast<int>(all - past.size());
+    earlier_ = hidden > 0 ? tr("Earlier events: %1").arg(hidden) : QString();
+    coming_.show(std::move(coming));
+    past_.show(std::move(past));
+    Q_EMIT earlierChanged();
+}
+
+void Events::showEarlier() {
+    pastShown_ += 2 * kPastAtOnce;
+    refresh();
+}
+
+void Events::listCopies() {
+    namespace fs = std::filesystem;
+    std::vector<std::string> names;
+    std::error_code none;
+    for (const auto& file : fs::directory_iterator(copyFolder_, none))
+        if (file.path().extension() == kCopyEnding)
+            names.push_back(file.path().filename().string());
+    // Their names begin with the day, so the latest comes first.
+    std::sort(names.rbegin(), names.rend());
+    std::vector<EventRow> rows;
+    for (const std::string& name : names)
+        rows.push_back({toText(name), toText(fs::path(name).stem().string()), {}, false, false});
+    copies_.show(std::move(rows));
+}
+
+void Events::backUp() {
+    const auto now = door_.now();
+    const auto at = QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count());
+    const auto name = at.toString(QStringLiteral("yyyy-MM-dd-HHmm")).toStdString() + kCopyEnding;
+    std::error_code failed;
+    std::filesystem::create_directories(copyFolder_, failed);
+    const auto file = copyFolder_ / name;
+    const auto taken = door_.backUp(file);
+    say(taken ? tr("Everything on this device is in %1. Carry the file to another device or card.")
+                    .arg(toText(file.string()))
+              : Words::refusal(taken.error()));
+    listCopies();
+}
+
+void Events::restore(const QString& copy) {
+    const auto restored = door_.restore(copyFolder_ / copy.toStdString());
+    if (!restored) {
+        say(Words::refusal(restored.error()));
         return;
     }
-    std::vector<EventRow> rows;
-    for (const auto& entry : *entries) {
-        Words there(settings_);
-        there.setPlace(entry.offset, entry.serve);
-        rows.push_back({toText(entry.id.text()), there.name(entry.name),
-                        there.date(entry.serve, entry.offset) + QStringLiteral(" · ") +
-                            there.clock(entry.serve),
-                        entry.isRehearsal, entry.isDraft});
-    }
-    known_.show(std::move(rows));
+    QString words = restored->operations == 0 ? tr("All of this copy is on this device already.")
+                                              : tr("Taken back: %1 events, %2 entries in all.")
+                                                    .arg(restored->events)
+                                                    .arg(restored->operations);
+    if (!restored->differing.empty())
+        words +=
+            QStringLiteral(" ") + tr("Went another way here and stayed as they are: %1 events.")
+                                      .arg(restored->differing.size());
+    say(words);
+    refresh();
+}
+
+void Events::say(const QString& copied) {
+    copied_ = copied;
+    Q_EMIT copiedChanged();
 }
 
 void Events::open(const QString& event) {
@@ -82,12 +174,14 @@ void Events::openDemo(const QString& demo, int speed) {
     settle(rehearsed ? Taken() : Taken(fail(rehearsed.error())));
 }
 
+void Events::refuse(const QString& why) {
+    if (why == refusal_) return;
+    refusal_ = why;
+    Q_EMIT refusalChanged();
+}
+
 void Events::settle(const Taken& taken) {
-    const QString why = taken ? QString() : Words::refusal(taken.error());
-    if (why != refusal_) {
-        refusal_ = why;
-        Q_EMIT refusalChanged();
-    }
+    refuse(taken ? QString() : Words::refusal(taken.error()));
     if (!taken) return;
     if (door_.look())
         Q_EMIT opened();

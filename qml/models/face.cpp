@@ -50,7 +50,7 @@ struct Face::Parts {
           devices(theDevices),
           settings(places.settingsFile),
           day(*door, settings),
-          events(*door, settings, std::move(places.demos)),
+          events(*door, settings, std::move(places.demos), std::move(places.copies)),
           promise(*door, settings),
           record(door->food(), settings),
           editor(*door, settings, places.files),

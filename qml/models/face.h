@@ -45,6 +45,8 @@ struct Places {
     QString settingsFile;
     /// Where events are written to and read from as files; null: nowhere. Must outlive the face.
     EventFiles* files = nullptr;
+    /// The folder of the copies of everything; empty: none can be made.
+    std::filesystem::path copies = {};
 };
 
 /// One picture of the window: which place, on what screen, in which light and language.

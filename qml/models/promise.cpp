@@ -70,7 +70,9 @@ void Promise::accept(const QString& key) {
 }
 
 void Promise::tell() {
-    std::vector<OptionRow> rows;
+    std::vector<OptionRow> rows, shorter;
+    std::vector<QueueBar> queue;
+    line_ = {};
     answer_.clear();
     latest_.clear();
     bound_.clear();
@@ -82,11 +84,16 @@ void Promise::tell() {
         tellAnswer();
         for (std::size_t i = 0; i < promise.explanation.remedies.size(); ++i)
             rows.push_back(option(promise.explanation.remedies[i], i));
+        line_ = promiseLine(promise, words_);
+        queue = queueBars(promise.line.flow);
+        shorter = shorterLine(promise, words_);
     } else if (found_) {
         isKept_ = false;
         refusal_ = Words::refusal(found_->error());
     }
     options_.show(std::move(rows));
+    queue_.show(std::move(queue));
+    shorter_.show(std::move(shorter));
     Q_EMIT changed();
 }
 

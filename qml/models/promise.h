@@ -12,8 +12,7 @@
 
 #include "app/promise.h"
 #include "door.h"
-#include "rows.h"
-#include "words.h"
+#include "promise_line.h"
 
 namespace cinder::face {
 
@@ -31,6 +30,10 @@ class Promise : public QObject {
     /// Why there is no answer, or why an option was not taken.
     Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
     Q_PROPERTY(cinder::face::RowList* options READ options CONSTANT)
+    /// The line of the guests: what is said of it, the queue by the minute, what would shorten it.
+    Q_PROPERTY(cinder::face::PromiseLine line READ line NOTIFY changed)
+    Q_PROPERTY(cinder::face::RowList* queue READ queue CONSTANT)
+    Q_PROPERTY(cinder::face::RowList* shorter READ shorter CONSTANT)
 
   public:
     /// Both must outlive this.
@@ -46,6 +49,9 @@ class Promise : public QObject {
     [[nodiscard]] QString weakest() const { return weakest_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
     [[nodiscard]] RowList* options() { return &options_; }
+    [[nodiscard]] const PromiseLine& line() const { return line_; }
+    [[nodiscard]] RowList* queue() { return &queue_; }
+    [[nodiscard]] RowList* shorter() { return &shorter_; }
 
     /// Searches on a thread of its own; what is shown meanwhile is the last answer for this event.
     Q_INVOKABLE void reckon();
@@ -73,6 +79,9 @@ class Promise : public QObject {
     bool isKept_ = false;
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;
     ListOf<OptionRow> options_;
+    PromiseLine line_;
+    ListOf<QueueBar> queue_;
+    ListOf<OptionRow> shorter_;
 };
 
 }  // namespace cinder::face

@@ -18,6 +18,12 @@ Taken SessionDoor::redescribe(const std::string& document) {
 Taken SessionDoor::open(const EventId& event) {
     return session_.open(event);
 }
+Taken SessionDoor::backUp(const std::filesystem::path& file) {
+    return session_.backUp(file);
+}
+Result<app::Restored, app::Refusal> SessionDoor::restore(const std::filesystem::path& file) {
+    return session_.restore(file);
+}
 Result<EventId, app::Refusal> SessionDoor::newDraft(const app::NewEvent& wanted) {
     return session_.newDraft(wanted);
 }

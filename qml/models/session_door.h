@@ -18,6 +18,9 @@ class SessionDoor final : public Door {
     [[nodiscard]] std::optional<event::Event> described() const override;
     [[nodiscard]] Taken redescribe(const std::string& document) override;
     [[nodiscard]] Taken open(const EventId& event) override;
+    [[nodiscard]] Taken backUp(const std::filesystem::path& file) override;
+    [[nodiscard]] Result<app::Restored, app::Refusal> restore(
+        const std::filesystem::path& file) override;
     [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) override;
     [[nodiscard]] Result<std::string, app::Refusal> documentOf(const EventId& e) const override;
     [[nodiscard]] std::optional<event::Event> draft() const override;

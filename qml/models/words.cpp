@@ -331,6 +331,10 @@ QString Words::refusal(const app::Refusal& refusal) {
             return tr(
                 "First answer for the fire: extinguisher, clear ground, open air. Tick or skip "
                 "each on the Fire board.");
+        case Why::BadCopy:
+            return tr("This copy cannot be taken back; nothing was changed. Choose another one. "
+                      "(%1)")
+                .arg(toText(refusal.detail));
         case Why::NoPlan:
             return tr("No plan keeps this promise: %1").arg(toText(refusal.detail));
     }

@@ -16,7 +16,6 @@ Item {
     property bool isNarrow: false
     signal called(string board)
 
-    visible: root.entry.ask.step !== ""
     Accessible.role: Accessible.Dialog
     Accessible.name: root.entry.ask.title
 

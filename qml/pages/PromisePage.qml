@@ -14,6 +14,9 @@ Flickable {
     property bool isNarrow: false
     signal back()
 
+    readonly property real share: root.isNarrow || !root.hasLine ? all.width : (all.width - Space.wide) / 2
+    readonly property bool hasLine: root.promise.line.through !== ""
+
     contentHeight: all.height + 2 * Space.wide
     clip: true
     Accessible.role: Accessible.Pane
@@ -33,7 +36,7 @@ Flickable {
 
             PressPlate { id: way; objectName: "promiseBack"; glyph: Icons.back; Accessible.name: qsTr("Back to the lead board"); onClicked: root.back() }
             Column {
-                anchors.verticalCenter: way.verticalCenter
+                y: Math.max(0, Math.round((way.height - height) / 2))
                 width: parent.width - way.width - Space.margin
                 spacing: Space.tight
 
@@ -41,49 +44,89 @@ Flickable {
                 Label { width: parent.width; text: root.promise.asked; color: Theme.ash }
             }
         }
-        Item {
+        Grid {
             width: parent.width
-            height: said.height + 2 * Space.margin
-            visible: root.promise.answer !== ""
+            columns: root.isNarrow ? 1 : 2
+            spacing: Space.wide
 
-            Plate {
-                anchors.fill: parent
-                fill: root.promise.isKept ? Theme.waterWash : Theme.emberWash
-                edge: root.promise.isKept ? Theme.water : Theme.ember
-            }
-            StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: root.promise.isKept ? "done" : "late" }
             Column {
-                id: said
-                anchors.left: shape.right
-                anchors.leftMargin: Space.gap
-                anchors.right: parent.right
-                anchors.rightMargin: Space.margin
-                y: Space.margin
-                spacing: Space.small
+                id: promised
+                width: root.share
+                spacing: Space.gap
 
-                Label { width: parent.width; text: root.promise.answer; size: Type.title; isStrong: true }
-                Label { width: parent.width; text: root.promise.latest; size: Type.lead }
-                Label { width: parent.width; text: root.promise.bound }
-                Label { width: parent.width; visible: text !== ""; text: root.promise.weakest }
+                Item {
+                    width: parent.width
+                    height: said.height + 2 * Space.margin
+                    visible: root.promise.answer !== ""
+
+                    Plate {
+                        anchors.fill: parent
+                        fill: root.promise.isKept ? Theme.waterWash : Theme.emberWash
+                        edge: root.promise.isKept ? Theme.water : Theme.ember
+                    }
+                    StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: root.promise.isKept ? "done" : "late" }
+                    Column {
+                        id: said
+                        anchors.left: shape.right
+                        anchors.leftMargin: Space.gap
+                        anchors.right: parent.right
+                        anchors.rightMargin: Space.margin
+                        y: Space.margin
+                        spacing: Space.small
+
+                        Label { width: parent.width; text: root.promise.answer; size: Type.title; isStrong: true }
+                        Label { width: parent.width; text: root.promise.latest; size: Type.lead }
+                        Label { width: parent.width; text: root.promise.bound }
+                        Label { width: parent.width; visible: text !== ""; text: root.promise.weakest }
+                    }
+                }
+                Remark { width: parent.width; text: root.promise.refusal; tint: Theme.ember }
+                Label {
+                    width: parent.width
+                    visible: root.promise.isReckoning
+                    text: qsTr("Reckoning: every answer is planned, not guessed …")
+                    color: Theme.ash
+                }
+                Heading { width: parent.width; visible: root.promise.options.count > 0; text: qsTr("What would help, smallest change of each kind") }
+                Repeater {
+                    model: root.promise.options
+
+                    OptionPlate {
+                        id: option
+                        width: promised.width
+                        isNarrow: root.isNarrow || root.hasLine
+                        canAccept: !root.promise.isReckoning && !root.day.line.isReadOnly
+                        onAccept: root.promise.accept(option.key)
+                    }
+                }
+                Heading { width: parent.width; visible: root.promise.shorter.count > 0; text: qsTr("What would shorten it") }
+                Repeater {
+                    model: root.promise.shorter
+
+                    Column {
+                        id: change
+                        required property string text
+                        required property string note
+                        width: promised.width
+                        spacing: Space.tight
+
+                        Label { width: parent.width; text: change.text; isStrong: true; maximumLineCount: 4 }
+                        Label { width: parent.width; text: change.note; size: Type.small; color: Theme.ash }
+                    }
+                }
             }
-        }
-        Remark { width: parent.width; text: root.promise.refusal; tint: Theme.ember }
-        Label {
-            width: parent.width
-            visible: root.promise.isReckoning
-            text: qsTr("Reckoning: every answer is planned, not guessed …")
-            color: Theme.ash
-        }
-        Heading { width: parent.width; visible: root.promise.options.count > 0; text: qsTr("What would help, smallest change of each kind") }
-        Repeater {
-            model: root.promise.options
+            Column {
+                id: line
+                width: root.share
+                visible: root.hasLine
+                spacing: Space.gap
 
-            OptionPlate {
-                id: option
-                width: all.width
-                isNarrow: root.isNarrow
-                canAccept: !root.promise.isReckoning && !root.day.line.isReadOnly
-                onAccept: root.promise.accept(option.key)
+                Heading { width: parent.width; text: qsTr("The guests in line, a forecast") }
+                Label { width: parent.width; text: root.promise.line.through; size: Type.title; isStrong: true }
+                Label { width: parent.width; text: root.promise.line.band; color: Theme.ash }
+                Label { width: parent.width; text: root.promise.line.wait; size: Type.lead }
+                Label { width: parent.width; visible: text !== ""; text: root.promise.line.bottleneck; maximumLineCount: 4 }
+                QueueChart { width: parent.width; bars: root.promise.queue; title: root.promise.line.queueTitle }
             }
         }
     }

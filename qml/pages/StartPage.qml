@@ -31,15 +31,15 @@ Flickable {
         }
         Remark { width: parent.width; text: root.events.refusal; tint: Theme.ember }
         PressPlate { width: parent.width; height: Space.hurried; tone: "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
-        Heading { width: parent.width; visible: root.events.known.count > 0; text: qsTr("On this device") }
+        Heading { width: parent.width; visible: root.events.coming.count > 0; text: qsTr("Next") }
         Repeater {
-            model: root.events.known
+            model: root.events.coming
 
             EventPlate {
-                id: known
+                id: coming
                 width: all.width
                 isNarrow: root.isNarrow
-                onOpen: root.events.open(known.key)
+                onOpen: root.events.open(coming.key)
             }
         }
         Heading { width: parent.width; text: qsTr("Demo events") }
@@ -53,6 +53,30 @@ Flickable {
                 isNarrow: root.isNarrow
                 onOpen: root.events.openDemo(demo.key, 0)
                 onRehearse: root.events.openDemo(demo.key, 60)
+            }
+        }
+        Heading { width: parent.width; visible: root.events.past.count > 0; text: qsTr("Past and rehearsed") }
+        Repeater {
+            model: root.events.past
+
+            EventPlate {
+                id: past
+                width: all.width
+                isNarrow: root.isNarrow
+                onOpen: root.events.open(past.key)
+            }
+        }
+        PressPlate { objectName: "showEarlier"; width: parent.width; visible: root.events.earlier !== ""; text: root.events.earlier; onClicked: root.events.showEarlier() }
+        Heading { width: parent.width; visible: root.events.canCopy; text: qsTr("A copy of everything") }
+        PressPlate { objectName: "backUp"; width: parent.width; visible: root.events.canCopy; text: qsTr("Keep a copy of everything"); onClicked: root.events.backUp() }
+        Label { objectName: "copied"; width: parent.width; visible: text !== ""; text: root.events.copied; maximumLineCount: 6 }
+        Repeater {
+            model: root.events.copies
+
+            CopyPlate {
+                id: copy
+                width: all.width
+                onRestore: root.events.restore(copy.key)
             }
         }
         Remark {

@@ -18,7 +18,10 @@ Sheet {
         line.forceActiveFocus()
         line.selectAll()
     }
-    function take() { root.editor.setText(root.key, line.text); root.closed() }
+    function take() {
+        root.editor.setText(root.key, line.text)
+        root.closed()
+    }
     title: ""
 
     T.TextField {

@@ -3,7 +3,7 @@ import QtQuick.Templates as T
 import Cinderbell.Theme
 
 /// What was just noted, and the way back as long as it is offered: the whole bar is the button. In
-/// a rail it stands upright.
+/// a rail it stands upright; beside a call it is brief and says no more than that there is a way back.
 T.AbstractButton {
     id: root
 
@@ -11,9 +11,9 @@ T.AbstractButton {
     required property string noted
     required property string remaining
     property bool isUpright: false
+    property bool isBrief: false
 
-    implicitHeight: root.isUpright ? upright.implicitHeight + 2 * Space.gap
-                                   : Math.max(Space.touch, lying.implicitHeight + 2 * Space.small)
+    implicitHeight: root.isUpright ? upright.implicitHeight + 2 * Space.gap : Space.touch
     Accessible.role: Accessible.Button
     Accessible.name: qsTr("Undo") + ": " + root.noted
     Accessible.onPressAction: root.clicked()
@@ -25,8 +25,8 @@ T.AbstractButton {
         border.color: Theme.water
     }
     Glyph {
-        x: root.isUpright ? Math.round((root.width - width) / 2) : Space.margin
-        y: root.isUpright ? Space.gap : Math.round((root.height - height) / 2)
+        x: root.isUpright || root.isBrief ? Math.round((root.width - width) / 2) : Space.margin
+        y: root.isUpright || root.isBrief ? Space.gap : Math.round((root.height - height) / 2)
         path: Icons.undo
         color: Theme.ground
         size: Space.icon * 1.25
@@ -50,19 +50,31 @@ T.AbstractButton {
         anchors.leftMargin: Space.margin + Space.icon * 1.25 + Space.gap
         anchors.right: time.left
         anchors.rightMargin: Space.gap
-        anchors.verticalCenter: parent.verticalCenter
-        visible: !root.isUpright
+        height: parent.height
+        visible: !root.isUpright && !root.isBrief
+        verticalAlignment: Text.AlignVCenter
         text: root.noted
         isStrong: true
-        maximumLineCount: 9
+        fontSizeMode: Text.Fit
+        minimumPixelSize: Type.least
+        maximumLineCount: 3
         lineHeight: 0.95
+    }
+    UndoWord {
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Space.gap
+        visible: root.isBrief
+        text: root.remaining
+        isStrong: true
+        size: Type.lead
     }
     Column {
         id: time
         anchors.right: parent.right
         anchors.rightMargin: Space.margin
         anchors.verticalCenter: parent.verticalCenter
-        visible: !root.isUpright
+        visible: !root.isUpright && !root.isBrief
 
         UndoWord { anchors.right: parent.right; text: qsTr("Undo"); isStrong: true }
         UndoWord { anchors.right: parent.right; text: root.remaining; isStrong: true; size: Type.lead }

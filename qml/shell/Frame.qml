@@ -139,24 +139,33 @@ Item {
                 width: parent.width - 2 * Space.small
                 spacing: Space.small
 
-                CallBand {
-                    width: parent.width
-                    visible: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
-                    day: root.day
-                    onClicked: root.place = root.day.line.callBoard
-                }
                 RefusalBar {
                     width: parent.width
                     visible: root.day.refusal !== ""
                     day: root.day
                 }
-                UndoBar {
-                    objectName: "undo"
+                Row {
                     width: parent.width
-                    visible: root.isNarrow && root.offersUndo
-                    noted: root.day.line.undo
-                    remaining: root.day.undoLeft
-                    onClicked: root.day.undo()
+                    visible: call.visible || back.visible
+                    spacing: Space.small
+
+                    CallBand {
+                        id: call
+                        width: parent.width - (back.visible ? back.width + Space.small : 0)
+                        visible: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
+                        day: root.day
+                        onClicked: root.place = root.day.line.callBoard
+                    }
+                    UndoBar {
+                        id: back
+                        objectName: "undo"
+                        width: call.visible ? Space.touch : parent.width
+                        visible: root.isNarrow && root.offersUndo
+                        isBrief: call.visible
+                        noted: root.day.line.undo
+                        remaining: root.day.undoLeft
+                        onClicked: root.day.undo()
+                    }
                 }
             }
         }
@@ -174,11 +183,12 @@ Item {
         remaining: root.day.undoLeft
         onClicked: root.day.undo()
     }
-    PieceSheet { z: 2; anchors.fill: parent; visible: root.isAtFire && root.day.fire.sheet === "piece"; day: root.day }
-    FirePadSheet { z: 2; anchors.fill: parent; visible: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece"; day: root.day }
-    MoveBellSheet { z: 2; anchors.fill: parent; visible: root.sheet === "bell"; day: root.day; onClosed: root.sheet = "" }
-    FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board }
-    PocketLock { z: 3; anchors.fill: parent; visible: root.isLocked && root.hasRail; day: root.day; isNarrow: root.isNarrow; onOpened: root.isLocked = false }
+    Repeater { model: root.isAtFire && root.day.fire.sheet === "piece" ? 1 : 0; PieceSheet { z: 2; anchors.fill: parent; day: root.day } }
+    Repeater { model: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece" ? 1 : 0; FirePadSheet { z: 2; anchors.fill: parent; day: root.day } }
+    Repeater { model: root.sheet === "bell" ? 1 : 0; MoveBellSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
+    Repeater { model: root.sheet === "speed" ? 1 : 0; SpeedSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
+    Repeater { model: root.record.entry.ask.step !== "" ? 1 : 0; FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board } }
+    Repeater { model: root.isLocked && root.hasRail ? 1 : 0; PocketLock { z: 3; anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onOpened: root.isLocked = false } }
     IdleShade {
         id: shade
         z: 4
@@ -186,5 +196,4 @@ Item {
         isWanted: root.hasRail && root.settings.dims
         isCalling: root.day.line.callBoard !== ""
     }
-    SpeedSheet { z: 2; anchors.fill: parent; visible: root.sheet === "speed"; day: root.day; onClosed: root.sheet = "" }
 }

@@ -11,7 +11,9 @@ Item {
     property int after: 120000
     property bool isDrawn: false
     /// Somebody is there.
-    function touched() { idle.restart() }
+    function touched() {
+        idle.restart()
+    }
 
     visible: root.isDrawn
     onIsWantedChanged: root.isDrawn = false

@@ -79,6 +79,12 @@ class FixedDoor final : public Door {
         isOpen = true;
         return {};
     }
+    [[nodiscard]] Taken backUp(const std::filesystem::path&) override { return note("back up"); }
+    [[nodiscard]] Result<app::Restored, app::Refusal> restore(
+        const std::filesystem::path&) override {
+        touches.emplace_back("restore");
+        return app::Restored{2, 514, {}};
+    }
     [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent&) override {
         return day.event;
     }

@@ -46,7 +46,8 @@ struct WatchedDay {
         mirrors.watch("by person", *day.runSheet()->byPerson());
         mirrors.watch("by station", *day.runSheet()->byStation());
         mirrors.watch("axis", *day.runSheet()->axis());
-        mirrors.watch("known events", *app.events().known());
+        mirrors.watch("coming events", *app.events().coming());
+        mirrors.watch("past events", *app.events().past());
         mirrors.watch("demos", *app.events().demos());
     }
     void look() {

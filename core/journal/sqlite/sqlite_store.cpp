@@ -289,11 +289,23 @@ Result<void, StoreError> SqliteStore::append(std::span<const Operation> operatio
 }
 
 Result<std::vector<Operation>, StoreError> SqliteStore::read(const EventId& event) const {
+    return readKinds(event, {});
+}
+
+Result<std::vector<Operation>, StoreError> SqliteStore::readKinds(
+    const EventId& event, std::span<const std::string_view> kinds) const {
     return guarded([&]() -> Stored<std::vector<Operation>> {
+        std::string where = "WHERE event = ? ";
+        for (std::size_t i = 0; i < kinds.size(); ++i)
+            where += i == 0 ? "AND kind IN (?" : ", ?";
+        if (!kinds.empty()) where += ") ";
         SQLite::Statement query(
             connection_->database,
-            std::string(kSelect) + "WHERE event = ? ORDER BY wall, counter, device, sequence");
+            std::string(kSelect) + where + "ORDER BY wall, counter, device, sequence");
         query.bind(1, event.text());
+        int place = 1;
+        for (const std::string_view kind : kinds)
+            query.bind(++place, std::string(kind));
         std::vector<Operation> operations;
         while (query.executeStep())
             operations.push_back(rowOf(query).operation);
@@ -303,11 +315,17 @@ Result<std::vector<Operation>, StoreError> SqliteStore::read(const EventId& even
 
 Result<std::vector<EventId>, StoreError> SqliteStore::events() const {
     return guarded([&]() -> Stored<std::vector<EventId>> {
-        SQLite::Statement query(connection_->database,
-                                "SELECT DISTINCT event FROM operation ORDER BY event");
+        // From one event to the next in the key, not past all that was recorded in between.
+        SQLite::Statement next(
+            connection_->database,
+            "SELECT event FROM operation WHERE event > ? ORDER BY event LIMIT 1");
         std::vector<EventId> events;
-        while (query.executeStep())
-            events.emplace_back(query.getColumn(0).getString());
+        next.bind(1, "");
+        while (next.executeStep()) {
+            events.emplace_back(next.getColumn(0).getString());
+            next.reset();
+            next.bind(1, events.back().text());
+        }
         return events;
     });
 }
@@ -333,6 +351,43 @@ Result<std::optional<BrokenChain>, StoreError> SqliteStore::verify() const {
         }
         return std::nullopt;
     });
+}
+
+Result<void, StoreError> SqliteStore::copyTo(const std::filesystem::path& file) const {
+    const std::filesystem::path part = file.string() + ".part";
+    std::error_code ignored;
+    std::filesystem::remove(part, ignored);
+    auto written = guarded([&]() -> Stored<void> {
+        // As durable as the store: the copy is written with the store's own "synchronous" (SQLite
+        // source, vacuum.c).
+        SQLite::Statement copy(connection_->database, "VACUUM INTO ?");
+        copy.bind(1, part.string());
+        copy.executeStep();
+        return {};
+    });
+    if (written) {
+        const auto copy = openCopy(part);
+        const auto broken =
+            copy ? (*copy)->verify() : tl::make_unexpected(StoreError(copy.error()));
+        if (!broken)
+            written = fail(broken.error());
+        else if (*broken)
+            written = fail(StoreError{Why::Damaged, "the record does not verify"});
+    }
+    if (written) {
+        std::error_code error;
+        std::filesystem::rename(part, file, error);
+        if (error) written = fail(StoreError{Why::CannotOpen, error.message()});
+    }
+    if (!written) std::filesystem::remove(part, ignored);
+    return written;
+}
+
+Result<std::unique_ptr<Store>, StoreError> SqliteStore::openCopy(
+    const std::filesystem::path& file) const {
+    auto copy = open(file, Options{.readOnly = true, .pageLimit = {}});
+    if (!copy) return fail(std::move(copy.error()));
+    return std::unique_ptr<Store>(*std::move(copy));
 }
 
 }  // namespace cinder::journal

@@ -39,8 +39,13 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<void, StoreError> append(std::span<const Operation> operations) override;
     [[nodiscard]] Result<std::vector<Operation>, StoreError> read(
         const EventId& event) const override;
+    [[nodiscard]] Result<std::vector<Operation>, StoreError> readKinds(
+        const EventId& event, std::span<const std::string_view> kinds) const override;
     [[nodiscard]] Result<std::vector<EventId>, StoreError> events() const override;
     [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> verify() const override;
+    [[nodiscard]] Result<void, StoreError> copyTo(const std::filesystem::path& file) const override;
+    [[nodiscard]] Result<std::unique_ptr<Store>, StoreError> openCopy(
+        const std::filesystem::path& file) const override;
 
   private:
     struct Connection;

@@ -218,6 +218,22 @@ class Bellman(unittest.TestCase):
         self.assert_fails(bellman("play", SUPPER, "--store", store), 5, "read-only")
         self.assertEqual(store.read_bytes(), before)
 
+    def test_a_store_is_copied_and_taken_back_without_losing_what_is_there(self):
+        store, _ = self.played()
+        copy, other = self.folder / "copy.store", self.folder / "other.store"
+        self.assertEqual(bellman("backup", store, "--to", copy).returncode, 0)
+        self.assertEqual(bellman("play", LUNCH, "--store", other).returncode, 0)
+        done = bellman("restore", other, "--from", copy)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("2 events", done.stdout)
+        self.assertIn("0 entries", bellman("restore", other, "--from", copy).stdout)
+        listed = bellman("events", other).stdout
+        self.assertIn("pruning-day-supper", listed)
+        self.assertIn("orchard", listed)
+        self.assertIn("as it was written", bellman("verify", other).stdout)
+        self.assert_fails(bellman("restore", other, "--from", self.folder / "none"), 5, "none")
+        self.assert_fails(bellman("backup", store), 2, "--to")
+
     def test_a_full_disk_is_said_and_loses_nothing(self):
         store, _ = self.played()
         size = store.stat().st_size // 1024

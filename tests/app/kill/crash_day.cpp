@@ -44,6 +44,17 @@ class ToldStore final : public journal::Store {
         const EventId& id) const override {
         return inner_.read(id);
     }
+    Result<std::vector<journal::Operation>, journal::StoreError> readKinds(
+        const EventId& id, std::span<const std::string_view> kinds) const override {
+        return inner_.readKinds(id, kinds);
+    }
+    Result<void, journal::StoreError> copyTo(const std::filesystem::path& file) const override {
+        return inner_.copyTo(file);
+    }
+    Result<std::unique_ptr<journal::Store>, journal::StoreError> openCopy(
+        const std::filesystem::path& file) const override {
+        return inner_.openCopy(file);
+    }
     Result<std::vector<EventId>, journal::StoreError> events() const override {
         return inner_.events();
     }
