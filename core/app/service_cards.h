@@ -41,6 +41,12 @@ struct ServiceCards {
     friend bool operator==(const ServiceCards&, const ServiceCards&) = default;
 };
 
+struct Snapshot;
+
+/// The calls of the line while guests pass: start the next pan (`snapshot.service` is there). Added
+/// to `snapshot.timers`, which stays by due instant.
+void addServiceTimers(const live::Day& day, Snapshot& snapshot);
+
 [[nodiscard]] ServiceCards makeServiceCards(const live::Day& day, const ServicePlan& plan,
                                             Instant now);
 

@@ -280,6 +280,7 @@ std::shared_ptr<const Snapshot> Session::look() {
     addFoodTimers(s.open->day, snapshot);
     if (const auto& plan = s.service())
         snapshot.service = makeServiceCards(s.open->day, *plan, now);
+    addServiceTimers(s.open->day, snapshot);
     addChance(s.open->day, s.chance(now), snapshot);
     snapshot.event = *s.event;
     snapshot.isRehearsal = s.open->day.rehearsal.has_value();

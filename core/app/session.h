@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "app/debrief.h"
 #include "app/list_cards.h"
 #include "app/paper.h"
 #include "app/snapshot.h"
@@ -115,7 +116,8 @@ class Session {
     // ---
     /// A new event, opened; it stands in the list of events from now on.
     [[nodiscard]] Result<EventId, Refusal> newDraft(const NewEvent& wanted);
-    /// The document of another event of this store, to begin a new one with.
+    /// The document of another event of this store, to begin a new one with: with the figures that
+    /// were accepted in its debrief.
     [[nodiscard]] Result<std::string, Refusal> documentOf(const EventId& event) const;
     /// The open event as it is being written, or as described when nobody is writing; null while
     /// none is open.
@@ -212,6 +214,14 @@ class Session {
     /// Refused while a reading out of limit has no action or a lost pan is not discarded.
     [[nodiscard]] Result<void, Refusal> signRecord(const std::string& name,
                                                    const std::string& certificate);
+
+    // --- the day looked back upon (session_debrief.cpp) ---
+    /// Planned against actual, and what past events and this one teach. NoEvent without a plan.
+    [[nodiscard]] Result<Debrief, Refusal> debrief() const;
+    /// Whether something came between, so that the task's time does not count.
+    [[nodiscard]] Result<void, Refusal> markInterrupted(const TaskId& task, bool isInterrupted);
+    /// An accepted figure goes into the next event made from this one (documentOf).
+    [[nodiscard]] Result<void, Refusal> answerLesson(const std::string& figure, bool isAccepted);
 
     // --- quantities, line and van (session_lists.cpp) ---
     /// Everything the event comes to; null while none is open. The same pointer until something is

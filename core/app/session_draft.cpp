@@ -104,7 +104,7 @@ Result<std::string, Refusal> Session::documentOf(const EventId& event) const {
     const live::Day day = live::fold(*operations, state_->documents);
     const auto& known = day.draft ? day.draft : day.event;
     if (!known) return refuse(Why::NoEvent, event.text());
-    return event::write(*known);
+    return event::write(learn::applied(*known, day.debrief.lessons));
 }
 
 const event::Event* Session::draft() const {

@@ -72,6 +72,10 @@ struct OfferMaker {
     Offer operator()(const journal::Packed& o) const {
         return about(o.where == journal::Packed::Where::Line ? What::Placed : What::Packed);
     }
+    Offer operator()(const journal::TaskInterrupted& o) const {
+        return about(What::Interrupted, o.task);
+    }
+    Offer operator()(const journal::LessonAnswered&) const { return about(What::Lesson); }
     Offer operator()(const journal::Unknown&) const { return {}; }
 };
 
@@ -120,6 +124,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
     for (const journal::Operation& op : operations)
         stamps.witness(op.stamp);
     event = id;
+    past.reset();
     refold();
     return {};
 }

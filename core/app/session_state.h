@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "app/debrief.h"
 #include "app/make_list_cards.h"
 #include "app/service_plan.h"
 #include "app/session.h"
@@ -12,8 +13,6 @@
 
 namespace cinder::app {
 
-/// A day with the dispatch made for its sheet. Stays where it was made: the dispatch points into
-/// the day.
 /// Pans of one dish are numbered up to here. Our choice.
 inline constexpr std::int32_t kMostPans = 99;
 
@@ -21,6 +20,14 @@ inline tl::unexpected<Refusal> refuse(Refusal::Why why, std::string detail = {})
     return fail(Refusal{why, std::move(detail), {}, {}, {}});
 }
 
+/// What one past event has to teach.
+struct PastEvent {
+    learn::PastDay day;
+    std::vector<learn::Appetite> appetites;
+};
+
+/// A day with the dispatch made for its sheet. Stays where it was made: the dispatch points into
+/// the day.
 struct OpenDay {
     /// `before`, when given, is the same event's day until now: what its forecast knows is kept.
     explicit OpenDay(live::Day folded, const OpenDay* before = nullptr);
@@ -49,6 +56,10 @@ struct Session::State {
     std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds
     std::shared_ptr<const Lists> listed;   ///< handed out again until something is recorded
     std::shared_ptr<const Reckoned> reckoned;  ///< the last reckoning, while nothing in it changed
+
+    std::optional<std::vector<PastEvent>> past;  ///< of the open event; read when asked for
+    [[nodiscard]] Result<std::vector<PastEvent>, Refusal> pastEvents(
+        std::vector<EventEntry> entries);
 
     /// The event's time: real, or the rehearsal's.
     [[nodiscard]] Instant now() const;

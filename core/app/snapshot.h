@@ -95,6 +95,8 @@ struct UndoOffer {
         LastGuest,
         PanLevel,  ///< `number` is the percentage left
         NextPan,   ///< `number` is the pan
+        Interrupted,
+        Lesson,
     };
     What what = What::Start;
     std::optional<TaskId> task;

@@ -4,7 +4,9 @@
 
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 
 #include "journal/codec.h"
 
@@ -48,6 +50,16 @@ inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
     return {kind, object.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace)};
 }
 
+/// How the body of one kind is read; throws Unreadable.
+struct KindReader {
+    std::string_view kind;
+    Body (*read)(const nlohmann::json&);
+};
+
+/// Nothing when the kind is none of `readers` or the body does not read.
+[[nodiscard]] std::optional<Body> readKind(std::span<const KindReader> readers,
+                                           std::string_view kind, std::string_view text);
+
 // journal/codec_pieces.cpp
 [[nodiscard]] BodyText writePieceFact(const PiecesLaid& o);
 [[nodiscard]] BodyText writePieceFact(const HandHeld& o);
@@ -72,6 +84,11 @@ inline BodyText textOfBody(const char* kind, const nlohmann::json& object) {
 [[nodiscard]] BodyText writeServiceFact(const PanLevelTapped& o);
 [[nodiscard]] BodyText writeServiceFact(const NextPanSet& o);
 [[nodiscard]] std::optional<Body> readServiceFact(std::string_view kind, std::string_view text);
+
+// journal/codec_debrief.cpp; the same two for the debrief.
+[[nodiscard]] BodyText writeDebriefFact(const TaskInterrupted& o);
+[[nodiscard]] BodyText writeDebriefFact(const LessonAnswered& o);
+[[nodiscard]] std::optional<Body> readDebriefFact(std::string_view kind, std::string_view text);
 
 // journal/codec_safety.cpp; the same two for the food-safety record.
 [[nodiscard]] BodyText writeSafetyFact(const safety::Fact& fact);

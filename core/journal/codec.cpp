@@ -61,18 +61,13 @@ struct Writer {
     BodyText operator()(const LastGuestPassed& o) const { return writeServiceFact(o); }
     BodyText operator()(const PanLevelTapped& o) const { return writeServiceFact(o); }
     BodyText operator()(const NextPanSet& o) const { return writeServiceFact(o); }
+    BodyText operator()(const TaskInterrupted& o) const { return writeDebriefFact(o); }
+    BodyText operator()(const LessonAnswered& o) const { return writeDebriefFact(o); }
     BodyText operator()(const Unknown& o) const { return {o.kind, o.body}; }
     template <class PieceFact>
     BodyText operator()(const PieceFact& o) const {
         return writePieceFact(o);
     }
-};
-
-using Read = Body (*)(const json&);
-
-struct KindReader {
-    std::string_view kind;
-    Read read;
 };
 
 constexpr KindReader kReaders[] = {
@@ -128,6 +123,21 @@ constexpr KindReader kReaders[] = {
 
 }  // namespace
 
+std::optional<Body> readKind(std::span<const KindReader> readers, std::string_view kind,
+                             std::string_view text) {
+    for (const KindReader& reader : readers) {
+        if (reader.kind != kind) continue;
+        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
+        if (!object.is_object()) return std::nullopt;
+        try {
+            return reader.read(object);
+        } catch (const Unreadable&) {
+            return std::nullopt;
+        }
+    }
+    return std::nullopt;
+}
+
 BodyText writeBody(const Body& body) {
     return std::visit(Writer{}, body);
 }
@@ -135,19 +145,11 @@ BodyText writeBody(const Body& body) {
 Body readBody(std::string_view kind, std::int32_t version, std::string_view text) {
     Unknown kept{std::string(kind), std::string(text)};
     if (version > kBodyVersion) return kept;
-    for (const KindReader& reader : kReaders) {
-        if (reader.kind != kind) continue;
-        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
-        if (!object.is_object()) return kept;
-        try {
-            return reader.read(object);
-        } catch (const Unreadable&) {
-            return kept;
-        }
-    }
+    if (auto plain = readKind(kReaders, kind, text)) return *std::move(plain);
     if (auto fact = readSafetyFact(kind, text)) return std::move(*fact);
     if (auto fact = readListFact(kind, text)) return std::move(*fact);
     if (auto fact = readServiceFact(kind, text)) return std::move(*fact);
+    if (auto fact = readDebriefFact(kind, text)) return std::move(*fact);
     return readPieceFact(kind, text).value_or(kept);
 }
 

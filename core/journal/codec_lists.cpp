@@ -55,13 +55,6 @@ Body readOrder(const json& o) {
     return ordered;
 }
 
-using Read = Body (*)(const json&);
-
-struct KindReader {
-    std::string_view kind;
-    Read read;
-};
-
 constexpr KindReader kReaders[] = {
     {"figure", readFigure},
     {"guests",
@@ -104,17 +97,7 @@ BodyText writeListFact(const Packed& o) {
 }
 
 std::optional<Body> readListFact(std::string_view kind, std::string_view text) {
-    for (const KindReader& reader : kReaders) {
-        if (reader.kind != kind) continue;
-        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
-        if (!object.is_object()) return std::nullopt;
-        try {
-            return reader.read(object);
-        } catch (const Unreadable&) {
-            return std::nullopt;
-        }
-    }
-    return std::nullopt;
+    return readKind(kReaders, kind, text);
 }
 
 }  // namespace cinder::journal

@@ -54,13 +54,6 @@ Body readProbe(const json& o) {
     return read;
 }
 
-using Read = Body (*)(const json&);
-
-struct KindReader {
-    std::string_view kind;
-    Read read;
-};
-
 constexpr KindReader kReaders[] = {
     {"laid", readLaid},
     {"hand",
@@ -148,17 +141,7 @@ BodyText writePieceFact(const CoalAdded& o) {
 }
 
 std::optional<Body> readPieceFact(std::string_view kind, std::string_view text) {
-    for (const KindReader& reader : kReaders) {
-        if (reader.kind != kind) continue;
-        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
-        if (!object.is_object()) return std::nullopt;
-        try {
-            return reader.read(object);
-        } catch (const Unreadable&) {
-            return std::nullopt;
-        }
-    }
-    return std::nullopt;
+    return readKind(kReaders, kind, text);
 }
 
 }  // namespace cinder::journal

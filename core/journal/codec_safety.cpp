@@ -196,54 +196,47 @@ Fact readLocalRules(const json& o) {
     return named;
 }
 
-using Read = Fact (*)(const json&);
-
-struct KindReader {
-    std::string_view kind;
-    Read read;
-};
-
 constexpr KindReader kReaders[] = {
-    {"measured", readMeasured},
+    {"measured", [](const json& o) -> Body { return readMeasured(o); }},
     {"acted",
-     [](const json& o) -> Fact {
-         return ActionTaken{entryOf(o, "entry"), valueOf(kActions, o, "action"),
-                            instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{
+             ActionTaken{entryOf(o, "entry"), valueOf(kActions, o, "action"), instantOf(o, "at")}};
      }},
     {"left-control",
-     [](const json& o) -> Fact {
-         return ControlLeft{panOf(o), valueOf(kRules, o, "rule"), readingOf(o), thermometerOf(o),
-                            instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{ControlLeft{panOf(o), valueOf(kRules, o, "rule"), readingOf(o),
+                                 thermometerOf(o), instantOf(o, "at")}};
      }},
     {"cooling",
-     [](const json& o) -> Fact {
-         return CoolingBegun{panOf(o), valueOf(kRoutes, o, "route"), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{CoolingBegun{panOf(o), valueOf(kRoutes, o, "route"), instantOf(o, "at")}};
      }},
     {"discarded",
-     [](const json& o) -> Fact {
-         return PanDiscarded{panOf(o), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{PanDiscarded{panOf(o), instantOf(o, "at")}};
      }},
     {"kept",
-     [](const json& o) -> Fact {
-         return PanKept{panOf(o), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{PanKept{panOf(o), instantOf(o, "at")}};
      }},
     {"ice-point",
-     [](const json& o) -> Fact {
-         return ThermometerTested{thermometerOf(o), readingOf(o), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{ThermometerTested{thermometerOf(o), readingOf(o), instantOf(o, "at")}};
      }},
     {"fire-ready",
-     [](const json& o) -> Fact {
-         return FireItemReady{valueOf(kItems, o, "item"), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{FireItemReady{valueOf(kItems, o, "item"), instantOf(o, "at")}};
      }},
     {"fire-unready",
-     [](const json& o) -> Fact {
-         return FireItemSkipped{valueOf(kItems, o, "item"), textOf(o, "reason"),
-                                instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{
+             FireItemSkipped{valueOf(kItems, o, "item"), textOf(o, "reason"), instantOf(o, "at")}};
      }},
-    {"local-rules", readLocalRules},
+    {"local-rules", [](const json& o) -> Body { return readLocalRules(o); }},
     {"signed",
-     [](const json& o) -> Fact {
-         return RecordSigned{textOf(o, "name"), textOf(o, "certificate"), instantOf(o, "at")};
+     [](const json& o) -> Body {
+         return Fact{RecordSigned{textOf(o, "name"), textOf(o, "certificate"), instantOf(o, "at")}};
      }},
 };
 
@@ -254,17 +247,7 @@ BodyText writeSafetyFact(const Fact& fact) {
 }
 
 std::optional<Body> readSafetyFact(std::string_view kind, std::string_view text) {
-    for (const KindReader& reader : kReaders) {
-        if (reader.kind != kind) continue;
-        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
-        if (!object.is_object()) return std::nullopt;
-        try {
-            return Body{reader.read(object)};
-        } catch (const Unreadable&) {
-            return std::nullopt;
-        }
-    }
-    return std::nullopt;
+    return readKind(kReaders, kind, text);
 }
 
 }  // namespace cinder::journal

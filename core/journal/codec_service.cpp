@@ -12,13 +12,6 @@ DishId dishOf(const json& object) {
     return DishId{textOf(object, "dish")};
 }
 
-using Read = Body (*)(const json&);
-
-struct KindReader {
-    std::string_view kind;
-    Read read;
-};
-
 constexpr KindReader kReaders[] = {
     {"passed",
      [](const json& o) -> Body {
@@ -61,17 +54,7 @@ BodyText writeServiceFact(const NextPanSet& o) {
 }
 
 std::optional<Body> readServiceFact(std::string_view kind, std::string_view text) {
-    for (const KindReader& reader : kReaders) {
-        if (reader.kind != kind) continue;
-        const json object = json::parse(text, nullptr, /*allow_exceptions=*/false);
-        if (!object.is_object()) return std::nullopt;
-        try {
-            return reader.read(object);
-        } catch (const Unreadable&) {
-            return std::nullopt;
-        }
-    }
-    return std::nullopt;
+    return readKind(kReaders, kind, text);
 }
 
 }  // namespace cinder::journal

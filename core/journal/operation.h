@@ -16,6 +16,7 @@
 #include "base/clock.h"
 #include "base/id.h"
 #include "base/time.h"
+#include "journal/debrief_facts.h"
 #include "journal/list_facts.h"
 #include "journal/piece_facts.h"
 #include "journal/service_facts.h"
@@ -139,7 +140,8 @@ using Body =
                  Turned, ServeTimeMoved, AlarmAcknowledged, TemperatureRead, RehearsalSet, Undone,
                  PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
                  CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted,
-                 GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, Unknown>;
+                 GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, TaskInterrupted,
+                 LessonAnswered, Unknown>;
 
 struct Operation {
     EventId event;

@@ -14,6 +14,7 @@
 #include "event/event.h"
 #include "journal/operation.h"
 #include "live/alarm.h"
+#include "live/debrief_day.h"
 #include "live/piece_facts.h"
 #include "live/read_documents.h"
 #include "live/run_sheet.h"
@@ -56,6 +57,7 @@ struct Day {
     std::map<TaskId, BatchFacts> batches;
     std::map<ResourceId, GrateFacts> grates;
     ServiceDay service;
+    DebriefDay debrief;
     std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
     std::optional<RehearsalClock::Anchor> rehearsal;
     /// Row of a list -> how many of it are in the van, came home, stand on the line.

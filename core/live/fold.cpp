@@ -206,6 +206,16 @@ class Folder {
     void operator()(const journal::NextPanSet& o) {
         day_.service.pans[o.dish].set.emplace(o.pan, o.at);
     }
+    void operator()(const journal::TaskInterrupted& o) {
+        if (!factsOf(o.task)) return;
+        if (o.isInterrupted)
+            day_.debrief.interrupted.insert(o.task);
+        else
+            day_.debrief.interrupted.erase(o.task);
+    }
+    void operator()(const journal::LessonAnswered& o) {
+        day_.debrief.lessons[o.figure] = Lesson{o.isAccepted, o.value};
+    }
     void operator()(const journal::Unknown&) { setAside(); }
 
   private:

@@ -136,3 +136,43 @@ TEST_CASE("what would help the line is played out for the event") {
     CHECK(plan.staffing.servers == 1);
     CHECK(app::planService(*event) == plan);
 }
+
+namespace {
+
+const live::Timer* panCall(const app::Snapshot& day, const DishId& dish) {
+    for (const auto& timer : day.timers)
+        if (timer.dish == dish && timer.name.starts_with("pan:")) return &timer;
+    return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("the next pan calls when it must be started, once, and is silent after the last guest") {
+    LineDay day;
+    CHECK(panCall(*day.session->look(), kSlaw) == nullptr);
+    REQUIRE(day.session->countGuests(0));
+    DishId dish;
+    for (const auto& card : day.line().pans)
+        if (card.outlook.startNextBy) dish = card.dish;
+    REQUIRE_FALSE(dish.text().empty());
+    const auto seen = day.session->look();
+    const auto* call = panCall(*seen, dish);
+    REQUIRE(call);
+    CHECK(call->due == *day.pan(dish).outlook.startNextBy);
+    CHECK(call->pan == 2);
+    CHECK(call->kind == live::TimerKind::StartNow);
+
+    // Nearly empty: it calls at once, until somebody hears it, whatever is tapped after.
+    REQUIRE(day.session->tapPan(dish, 5));
+    const auto late = day.session->look();
+    REQUIRE(panCall(*late, dish));
+    CHECK(panCall(*late, dish)->isRinging(late->now));
+    REQUIRE(day.session->acknowledge(panCall(*late, dish)->name));
+    REQUIRE(day.session->tapPan(dish, 10));
+    const auto heard = day.session->look();
+    REQUIRE(panCall(*heard, dish));
+    CHECK_FALSE(panCall(*heard, dish)->isRinging(heard->now));
+
+    REQUIRE(day.session->lastGuest());
+    CHECK(panCall(*day.session->look(), dish) == nullptr);
+}

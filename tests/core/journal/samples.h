@@ -62,6 +62,9 @@ inline std::vector<Body> everyKind() {
         LastGuestPassed{at(35)},
         PanLevelTapped{DishId{"slaw"}, 1, 25, at(36)},
         NextPanSet{DishId{"slaw"}, 2, at(37)},
+        TaskInterrupted{lamb, true, at(38)},
+        TaskInterrupted{lamb, false, at(39)},
+        LessonAnswered{"length/lamb/cook", true, 1'530'000, at(40)},
         safety::Fact{safety::FoodMeasured{
             stew, safety::Purpose::HoldHot, safety::inFahrenheit(135), probe, Duration{15'000},
             safety::EntryId{DeviceId{"phone"}, 3}, "mistyped", at(22)}},

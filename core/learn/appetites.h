@@ -1,0 +1,35 @@
+#pragma once
+
+/// What the guests took of a dish against what was planned for them, out of the pans of one day.
+
+#include <optional>
+
+#include "base/id.h"
+#include "learn/shrinkage.h"
+#include "live/service_day.h"
+#include "service/pan_level.h"
+
+namespace cinder::learn {
+
+/// About the logarithm of taken over planned. What guests take may be from the plan as far in the
+/// mean as the forecast of the pans believes; a single event, judged by eye, lies within a fifth of
+/// its mean. Common practice - no source.
+inline constexpr Prior kAppetitePrior{0, service::kTakeDoubt, 0.2};
+
+struct Appetite {
+    DishId dish;
+    /// Portions a guest, planned and taken.
+    double planned = 0;
+    double taken = 0;
+    std::int32_t pansUsed = 0;  ///< begun
+    /// The last pan was scraped out: they would have taken more.
+    bool isAtLeast = false;
+    friend bool operator==(const Appetite&, const Appetite&) = default;
+};
+
+/// Nothing before the last guest has passed, when nobody looked into the last pan on the line, or
+/// when nothing was planned.
+[[nodiscard]] std::optional<Appetite> appetiteOf(const DishId& dish, const service::PanPlan& plan,
+                                                 const live::ServiceDay& day, std::int32_t guests);
+
+}  // namespace cinder::learn
