@@ -74,7 +74,8 @@ bool keep(const QImage& picture, const QString& file) {
     return false;
 }
 
-/// How many pictures were written, or -1. What is slow to change, the language, changes least often.
+/// How many pictures were written, or -1. What is slow to change, the language, changes least
+/// often.
 int drawMoment(face::Face& face, const Moment& moment, const QString& folder) {
     int count = 0;
     for (const char* language : {"en", "es"})

@@ -3701,6 +3701,14 @@
         <source>To the record</source>
         <translation>Al registro</translation>
     </message>
+    <message>
+        <source>Start the next pan</source>
+        <translation>Empezar la charola siguiente</translation>
+    </message>
+    <message>
+        <source>To the line</source>
+        <translation>A la fila</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Serve</name>
@@ -4224,6 +4232,14 @@
     <message>
         <source>This copy cannot be taken back; nothing was changed. Choose another one. (%1)</source>
         <translation>Esta copia no se puede recuperar; no se cambió nada. Elija otra. (%1)</translation>
+    </message>
+    <message>
+        <source>Marked: %1</source>
+        <translation>Marcado: %1</translation>
+    </message>
+    <message>
+        <source>A lesson was answered</source>
+        <translation>Se respondió una lección</translation>
     </message>
 </context>
 </TS>

@@ -33,7 +33,7 @@ Rectangle {
             width: ListView.view.width
             ink: root.isLit ? Theme.emberInk : Theme.ink
             isNarrow: root.isNarrow
-            onActed: call.act === "measure" ? root.day.goToRecord(call.key) : root.day.act(call.act, call.task)
+            onActed: call.act === "measure" ? root.day.follow(call.key) : root.day.act(call.act, call.task)
             onHeard: root.day.acknowledge(call.key)
         }
     }

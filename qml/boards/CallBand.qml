@@ -9,6 +9,8 @@ T.AbstractButton {
     id: root
 
     required property Day day
+    /// Beside the way back on a phone there is room for the words alone.
+    readonly property bool isShort: root.width < Space.column * 0.6
     readonly property bool isLit: root.day.isFlashOn || Motion.isReduced
     readonly property color ink: root.isLit ? Theme.emberInk : Theme.ink
 
@@ -33,13 +35,13 @@ T.AbstractButton {
     Label {
         anchors.fill: parent
         anchors.leftMargin: 2 * Space.margin + Space.icon
-        anchors.rightMargin: 2 * Space.margin + Space.icon
+        anchors.rightMargin: root.isShort ? Space.small : 2 * Space.margin + Space.icon
         verticalAlignment: Text.AlignVCenter
         text: root.text
         isStrong: true
         fontSizeMode: Text.Fit
-        minimumPixelSize: Type.small
-        maximumLineCount: 4
+        minimumPixelSize: Type.least
+        maximumLineCount: 6
         color: root.ink
         Accessible.ignored: true
     }
@@ -47,6 +49,7 @@ T.AbstractButton {
         anchors.right: parent.right
         anchors.rightMargin: Space.margin
         anchors.verticalCenter: parent.verticalCenter
+        visible: !root.isShort
         path: Icons.forward
         color: root.ink
     }

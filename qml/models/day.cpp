@@ -251,14 +251,19 @@ void Day::act(const QString& deed, const QString& task) {
         start(task);
 }
 
-void Day::goToRecord(const QString& alarm) {
+void Day::follow(const QString& alarm) {
     if (!seen_) return;
     for (const auto& timer : seen_->timers) {
         if (toText(timer.name) != alarm || !timer.dish) continue;
         const QString dish = toText(timer.dish->text());
         const int pan = timer.pan.value_or(0);
+        const bool isOfLine = alarm.startsWith(QLatin1String("pan:"));
         take(door_.acknowledge(timer.name));
-        Q_EMIT recordAsked(dish, pan);
+        if (isOfLine) {
+            Q_EMIT serveAsked();
+        } else {
+            Q_EMIT recordAsked(dish, pan);
+        }
         return;
     }
 }

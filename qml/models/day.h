@@ -140,8 +140,8 @@ class Day : public QObject {
     Q_INVOKABLE void acknowledge(const QString& alarm);
     /// What the alarm calls for: "turn", "finish" or "start".
     Q_INVOKABLE void act(const QString& deed, const QString& task);
-    /// Goes to what a call of the record asks for, and silences it.
-    Q_INVOKABLE void goToRecord(const QString& alarm);
+    /// Goes to what a call of the record or of the line asks for, and silences it.
+    Q_INVOKABLE void follow(const QString& alarm);
     /// Why a touch elsewhere was not taken.
     void refuse(const QString& why);
     Q_INVOKABLE void undo();
@@ -162,6 +162,8 @@ class Day : public QObject {
     void looked();
     /// A call leads to the record: to this dish, pan 0 for whichever there is.
     void recordAsked(const QString& dish, int pan);
+    /// A call leads to the guest line.
+    void serveAsked();
     void lineChanged();
     void secondPassed();
     void flashed();

@@ -336,6 +336,11 @@ AlarmRow RowMaker::foodCall(const live::Timer& timer, const app::Snapshot& day) 
                                                                   : QStringLiteral("buffet");
     row.actVerb = tr("Measure");
     row.act = QStringLiteral("measure");
+    if (row.key.startsWith(QLatin1String("pan:"))) {
+        row.call = tr("Start the next pan");
+        row.icon = QStringLiteral("table");
+        row.actVerb = tr("To the line");
+    }
     if (!row.key.startsWith(QLatin1String("discard:"))) return row;
     row.call = tr("Discard it now");
     row.actVerb = tr("To the record");

@@ -276,6 +276,10 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Counted in the van");
         case What::Placed:
             return tr("Placed on the line");
+        case What::Interrupted:
+            return tr("Marked: %1").arg(subject);
+        case What::Lesson:
+            return tr("A lesson was answered");
         case What::Passed:
             if (offer.number.value_or(0) == 0) return tr("The first guest steps up");
             return tr("%1 guests are through").arg(*offer.number);

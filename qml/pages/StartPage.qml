@@ -42,7 +42,7 @@ Flickable {
                 onOpen: root.events.open(coming.key)
             }
         }
-        Heading { width: parent.width; text: qsTr("Demo events") }
+        Heading { width: parent.width; visible: root.events.demos.count > 0; text: qsTr("Demo events") }
         Repeater {
             model: root.events.demos
 

@@ -50,14 +50,15 @@ T.AbstractButton {
         anchors.leftMargin: Space.margin + Space.icon * 1.25 + Space.gap
         anchors.right: time.left
         anchors.rightMargin: Space.gap
-        height: parent.height
+        height: parent.height - 2 * Space.tight
+        anchors.verticalCenter: parent.verticalCenter
         visible: !root.isUpright && !root.isBrief
         verticalAlignment: Text.AlignVCenter
         text: root.noted
         isStrong: true
         fontSizeMode: Text.Fit
         minimumPixelSize: Type.least
-        maximumLineCount: 3
+        maximumLineCount: 6
         lineHeight: 0.95
     }
     UndoWord {

@@ -30,6 +30,8 @@ Item {
     /// A call fills the board where it is answered, and any board in the hands of who answers it.
     readonly property bool isCalled: root.day.line.callBoard !== ""
         && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
+    readonly property bool isCalledElsewhere: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
+    readonly property bool hasBackBelow: root.isNarrow && root.offersUndo
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     /// A call goes before a sheet of the fire, which is still open behind it.
     readonly property bool isAtFire: root.place === "fire" && !root.isCalled
@@ -50,6 +52,7 @@ Item {
     Connections {
         target: root.day
         function onRecordAsked() { root.place = "record" }
+        function onServeAsked() { root.place = "serve" }
     }
     WickBand {
         id: wick
@@ -146,22 +149,22 @@ Item {
                 }
                 Row {
                     width: parent.width
-                    visible: call.visible || back.visible
+                    visible: root.isCalledElsewhere || root.hasBackBelow
                     spacing: Space.small
 
                     CallBand {
                         id: call
-                        width: parent.width - (back.visible ? back.width + Space.small : 0)
-                        visible: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
+                        width: parent.width - (root.hasBackBelow ? back.width + Space.small : 0)
+                        visible: root.isCalledElsewhere
                         day: root.day
                         onClicked: root.place = root.day.line.callBoard
                     }
                     UndoBar {
                         id: back
                         objectName: "undo"
-                        width: call.visible ? Space.touch : parent.width
-                        visible: root.isNarrow && root.offersUndo
-                        isBrief: call.visible
+                        width: root.isCalledElsewhere ? Space.touch : parent.width
+                        visible: root.hasBackBelow
+                        isBrief: root.isCalledElsewhere
                         noted: root.day.line.undo
                         remaining: root.day.undoLeft
                         onClicked: root.day.undo()

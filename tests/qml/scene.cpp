@@ -205,7 +205,7 @@ bool Finger::scroll(QQuickItem& scroller, QPointF by) {
 
 std::string Finger::reach(QQuickItem* item) {
     if (item == nullptr) return "it is not on the screen";
-    constexpr int kMostDrags = 40;
+    constexpr int kMostDrags = 60;
     for (int drags = 0; drags <= kMostDrags; ++drags) {
         const QPointF middle = middleOf(*item);
         const QRectF part = visiblePart(*item);
