@@ -87,6 +87,7 @@ void Events::list(std::vector<app::EventEntry> entries) {
     };
     const auto over = std::stable_partition(entries.begin(), entries.end(), isComing);
     std::vector<EventRow> coming, past;
+    coming.reserve(entries.size());
     for (auto entry = entries.begin(); entry != over; ++entry)
         coming.push_back(row(*entry));
     const auto all = static_cast<std::size_t>(entries.end() - over);
