@@ -55,7 +55,8 @@ const Moment kMoments[] = {
                                          "more",   "lists",   "quantities", "load",     "kitchen",
                                          "line",   "paper",   "settings",   "bell",     "speed",
                                          "record", "measure", "pan",        "cautions", "serve"}},
-    {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}}};
+    {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}},
+    {"strike", -minutes(75), {"lead", "strike", "debrief"}}};
 
 /// Lets the crew work until `until`; false when a touch could not be saved.
 bool playUntil(app::Session& session, app::RehearsalCrew& crew, SimulatedClock& clock,

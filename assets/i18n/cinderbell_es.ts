@@ -132,6 +132,21 @@
     </message>
 </context>
 <context>
+    <name>DebriefPage</name>
+    <message>
+        <source>Debrief</source>
+        <translation>Repaso</translation>
+    </message>
+    <message>
+        <source>Planned and actual</source>
+        <translation>Lo planeado y lo real</translation>
+    </message>
+    <message>
+        <source>For the next event made from this one</source>
+        <translation>Para el próximo evento hecho de este</translation>
+    </message>
+</context>
+<context>
     <name>EntryLine</name>
     <message>
         <source>Correct</source>
@@ -429,6 +444,41 @@
         <source>Coming up</source>
         <translation>A continuación</translation>
     </message>
+    <message>
+        <source>After the bell</source>
+        <translation>Después de la campana</translation>
+    </message>
+    <message>
+        <source>Serve</source>
+        <translation>Servir</translation>
+    </message>
+    <message>
+        <source>Strike</source>
+        <translation>Recoger</translation>
+    </message>
+    <message>
+        <source>Debrief</source>
+        <translation>Repaso</translation>
+    </message>
+</context>
+<context>
+    <name>LessonPlate</name>
+    <message>
+        <source>Take it along</source>
+        <translation>Llevarlo</translation>
+    </message>
+    <message>
+        <source>Take it along: %1</source>
+        <translation>Llevarlo: %1</translation>
+    </message>
+    <message>
+        <source>Leave as planned</source>
+        <translation>Dejar como estaba</translation>
+    </message>
+    <message>
+        <source>Leave as planned: %1</source>
+        <translation>Dejar como estaba: %1</translation>
+    </message>
 </context>
 <context>
     <name>LinePage</name>
@@ -629,6 +679,14 @@
     <message>
         <source>Serve</source>
         <translation>Servir</translation>
+    </message>
+    <message>
+        <source>Strike</source>
+        <translation>Recoger</translation>
+    </message>
+    <message>
+        <source>Debrief</source>
+        <translation>Repaso</translation>
     </message>
 </context>
 <context>
@@ -1070,6 +1128,17 @@
     </message>
 </context>
 <context>
+    <name>ReviewKey</name>
+    <message>
+        <source>planned</source>
+        <translation>planeado</translation>
+    </message>
+    <message>
+        <source>actual</source>
+        <translation>real</translation>
+    </message>
+</context>
+<context>
     <name>RunChart</name>
     <message>
         <source>Run sheet chart</source>
@@ -1289,6 +1358,25 @@
     <message>
         <source>Keep a copy of everything</source>
         <translation>Guardar una copia de todo</translation>
+    </message>
+</context>
+<context>
+    <name>StrikePage</name>
+    <message>
+        <source>Strike</source>
+        <translation>Recoger</translation>
+    </message>
+    <message>
+        <source>Before the van leaves</source>
+        <translation>Antes de que salga la camioneta</translation>
+    </message>
+    <message>
+        <source>Never load warm coals. Ash rides in a metal bin with a lid, outside the cabin. Local fire and health codes decide.</source>
+        <translation>Nunca cargar brasas tibias. La ceniza viaja en un bote de metal con tapa, fuera de la cabina. Deciden las normas locales de fuego y sanidad.</translation>
+    </message>
+    <message>
+        <source>Strike, step by step</source>
+        <translation>Recoger, paso a paso</translation>
     </message>
 </context>
 <context>
@@ -1625,6 +1713,101 @@
     <message>
         <source>Battery %1 %</source>
         <translation>Batería %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Debrief</name>
+    <message>
+        <source>as planned</source>
+        <translation>como estaba planeado</translation>
+    </message>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 más</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 menos</translation>
+    </message>
+    <message>
+        <source>%1, batch %2</source>
+        <translation>%1, tanda %2</translation>
+    </message>
+    <message>
+        <source>planned %1, %2</source>
+        <translation>planeado %1, %2</translation>
+    </message>
+    <message>
+        <source>was %1, %2</source>
+        <translation>fue %1, %2</translation>
+    </message>
+    <message>
+        <source>Something came between: it does not count.</source>
+        <translation>Algo se interpuso: no cuenta.</translation>
+    </message>
+    <message>
+        <source>Far from the plan. Did something come between?</source>
+        <translation>Lejos de lo planeado. ¿Algo se interpuso?</translation>
+    </message>
+    <message>
+        <source>It counts</source>
+        <translation>Sí cuenta</translation>
+    </message>
+    <message>
+        <source>Planned %1, learnt %2 (four times of five %3 to %4)</source>
+        <translation>Planeado %1, aprendido %2 (cuatro de cada cinco veces de %3 a %4)</translation>
+    </message>
+    <message>
+        <source>Taken by %1 of 100 guests as planned, by %2 as learnt (four times of five %3 to %4)</source>
+        <translation>Lo toman %1 de 100 invitados según el plan, %2 según lo aprendido (cuatro de cada cinco veces de %3 a %4)</translation>
+    </message>
+    <message>
+        <source>from 1 event</source>
+        <translation>de 1 evento</translation>
+    </message>
+    <message>
+        <source>from %1 events</source>
+        <translation>de %1 eventos</translation>
+    </message>
+    <message>
+        <source>%1 left out</source>
+        <translation>%1 no contados</translation>
+    </message>
+    <message>
+        <source>Goes into the next event made from this one</source>
+        <translation>Pasa al próximo evento hecho de este</translation>
+    </message>
+    <message>
+        <source>Left as planned</source>
+        <translation>Queda como estaba planeado</translation>
+    </message>
+    <message>
+        <source>Nothing was begun and finished yet: there is nothing to compare.</source>
+        <translation>Todavía no se empezó y terminó nada: no hay qué comparar.</translation>
+    </message>
+    <message>
+        <source>Begun and finished: %1 tasks</source>
+        <translation>Empezadas y terminadas: %1 tareas</translation>
+    </message>
+    <message>
+        <source>This was a rehearsal. It can be looked at, and teaches nothing.</source>
+        <translation>Fue un ensayo. Se puede mirar, y no enseña nada.</translation>
+    </message>
+    <message>
+        <source>Nothing differs enough from the plan to be worth a change.</source>
+        <translation>Nada difiere del plan lo bastante para cambiarlo.</translation>
+    </message>
+    <message>
+        <source>Events looked at: %1. Before any event the plan is believed right to a quarter; each event draws the figure a little.</source>
+        <translation>Eventos considerados: %1. Antes de cualquier evento se cree que el plan acierta dentro de una cuarta parte; cada evento mueve un poco la cifra.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 pans</source>
+        <translation>%1: %2 de %3 charolas</translation>
+    </message>
+    <message>
+        <source>Interrupted</source>
+        <translation>Interrumpida</translation>
     </message>
 </context>
 <context>
@@ -3858,6 +4041,81 @@
     <message>
         <source>Take the temperature every</source>
         <translation>Tomar la temperatura cada</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Strike</name>
+    <message>
+        <source>Fire safe</source>
+        <translation>Fuego seguro</translation>
+    </message>
+    <message>
+        <source>Not yet: %1</source>
+        <translation>Todavía no: %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1. Look at the coals before you go.</source>
+        <translation>Omitido: %1. Revisar las brasas antes de irse.</translation>
+    </message>
+    <message>
+        <source>All is done at the fire. Ash counts as hot for 48 hours.</source>
+        <translation>Todo hecho en el fuego. La ceniza cuenta como caliente 48 horas.</translation>
+    </message>
+    <message>
+        <source>Leftovers decided</source>
+        <translation>Sobras decididas</translation>
+    </message>
+    <message>
+        <source>To the record</source>
+        <translation>Al registro</translation>
+    </message>
+    <message>
+        <source>%1 may be kept</source>
+        <translation>%1 se pueden guardar</translation>
+    </message>
+    <message>
+        <source>%1 to cool</source>
+        <translation>%1 por enfriar</translation>
+    </message>
+    <message>
+        <source>%1 to discard</source>
+        <translation>%1 por tirar</translation>
+    </message>
+    <message>
+        <source>record signed</source>
+        <translation>registro firmado</translation>
+    </message>
+    <message>
+        <source>record not signed</source>
+        <translation>registro sin firmar</translation>
+    </message>
+    <message>
+        <source>Everything aboard</source>
+        <translation>Todo a bordo</translation>
+    </message>
+    <message>
+        <source>To the van</source>
+        <translation>A la camioneta</translation>
+    </message>
+    <message>
+        <source>%1 of %2 back in the van</source>
+        <translation>%1 de %2 de vuelta en la camioneta</translation>
+    </message>
+    <message>
+        <source>Site left clean</source>
+        <translation>Lugar limpio</translation>
+    </message>
+    <message>
+        <source>Everything is done</source>
+        <translation>Todo está hecho</translation>
+    </message>
+    <message>
+        <source>The site may be left.</source>
+        <translation>Ya se puede dejar el lugar.</translation>
+    </message>
+    <message>
+        <source>Do not leave yet. Open: %1.</source>
+        <translation>Todavía no se vayan. Pendiente: %1.</translation>
     </message>
 </context>
 <context>

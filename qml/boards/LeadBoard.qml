@@ -13,6 +13,7 @@ Flickable {
     property bool isNarrow: false
     signal moveBell()
     signal askPromise()
+    signal go(string place)
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin
                                                : (root.width - 3 * Space.wide) / 2
 
@@ -38,6 +39,17 @@ Flickable {
         width: root.half
         spacing: Space.gap
 
+        Heading { width: parent.width; visible: root.day.line.isPastBell; text: qsTr("After the bell") }
+        Row {
+            width: parent.width
+            visible: root.day.line.isPastBell
+            spacing: Space.gap
+            readonly property real share: (width - 2 * spacing) / 3
+
+            PressPlate { width: parent.share; tone: "ember"; size: Type.body; text: qsTr("Serve"); onClicked: root.go("serve") }
+            PressPlate { width: parent.share; size: Type.body; text: qsTr("Strike"); onClicked: root.go("strike") }
+            PressPlate { width: parent.share; size: Type.body; text: qsTr("Debrief"); onClicked: root.go("debrief") }
+        }
         Heading {
             width: parent.width
             visible: weakest.visible

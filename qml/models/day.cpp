@@ -85,6 +85,7 @@ void Day::showLists() {
     buffet_.show(maker_.buffet(day));
     all_.show(maker_.all(day));
     ahead_.show(maker_.ahead(day, 8));
+    strike_.show(maker_.strike(day));
     people_.show(maker_.people(day));
     ringing_.show(maker_.ringing(day));
     notices_.show(noticeRows());

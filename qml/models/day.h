@@ -87,6 +87,7 @@ class Day : public QObject {
     Q_PROPERTY(cinder::face::RowList* all READ all CONSTANT)
     /// What begins next, whoever does it.
     Q_PROPERTY(cinder::face::RowList* ahead READ ahead CONSTANT)
+    Q_PROPERTY(cinder::face::RowList* strike READ strike CONSTANT)
     Q_PROPERTY(cinder::face::RowList* people READ people CONSTANT)
     Q_PROPERTY(cinder::face::RowList* ringing READ ringing CONSTANT)
     Q_PROPERTY(cinder::face::RowList* notices READ notices CONSTANT)
@@ -126,6 +127,7 @@ class Day : public QObject {
     [[nodiscard]] RowList* buffet() { return &buffet_; }
     [[nodiscard]] RowList* all() { return &all_; }
     [[nodiscard]] RowList* ahead() { return &ahead_; }
+    [[nodiscard]] RowList* strike() { return &strike_; }
     [[nodiscard]] RowList* people() { return &people_; }
     [[nodiscard]] RowList* ringing() { return &ringing_; }
     [[nodiscard]] RowList* notices() { return &notices_; }
@@ -192,7 +194,7 @@ class Day : public QObject {
     Wick wick_;
     RunSheet runSheet_;
     Fire fire_;
-    ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_, ahead_;
+    ListOf<TaskRow> grate_, coals_, rests_, nextAtFire_, between_, buffet_, all_, ahead_, strike_;
     ListOf<PersonRow> people_;
     ListOf<AlarmRow> ringing_;
     ListOf<NoticeRow> notices_;

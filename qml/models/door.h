@@ -58,6 +58,10 @@ class Door {
     [[nodiscard]] virtual Taken lastGuest() = 0;
     [[nodiscard]] virtual Taken tapPan(const DishId& dish, std::int32_t percent) = 0;
     [[nodiscard]] virtual Taken setNextPan(const DishId& dish) = 0;
+    /// The day looked back upon (app::Session).
+    [[nodiscard]] virtual Result<app::Debrief, app::Refusal> debrief() = 0;
+    [[nodiscard]] virtual Taken markInterrupted(const TaskId& task, bool isInterrupted) = 0;
+    [[nodiscard]] virtual Taken answerLesson(const std::string& figure, bool isAccepted) = 0;
     [[nodiscard]] virtual Taken undo() = 0;
     [[nodiscard]] virtual Taken replan() = 0;
     /// The food-safety record of the open event.

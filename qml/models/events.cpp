@@ -87,7 +87,6 @@ void Events::list(std::vector<app::EventEntry> entries) {
     };
     const auto over = std::stable_partition(entries.begin(), entries.end(), isComing);
     std::vector<EventRow> coming, past;
-    coming.reserve(entries.size());
     for (auto entry = entries.begin(); entry != over; ++entry)
         coming.push_back(row(*entry));
     const auto all = static_cast<std::size_t>(entries.end() - over);
@@ -115,6 +114,7 @@ void Events::listCopies() {
     // Their names begin with the day, so the latest comes first.
     std::sort(names.rbegin(), names.rend());
     std::vector<EventRow> rows;
+    rows.reserve(names.size());
     for (const std::string& name : names)
         rows.push_back({toText(name), toText(fs::path(name).stem().string()), {}, false, false});
     copies_.show(std::move(rows));

@@ -13,6 +13,7 @@
 #include <QTranslator>
 
 #include "caution_list.h"
+#include "debrief.h"
 #include "editor.h"
 #include "events.h"
 #include "food_record.h"
@@ -23,6 +24,7 @@
 #include "serve.h"
 #include "session_door.h"
 #include "settings.h"
+#include "strike.h"
 
 // Made by the build for each module with C++ types. Naming them keeps the linker from leaving the
 // registrations out of a static program.
@@ -57,6 +59,8 @@ struct Face::Parts {
           lists(door->lists(), day, settings, theDevices.printer),
           cautions(settings),
           serve(*door, settings),
+          strike(*door, settings),
+          debrief(*door, settings),
           ringer(theDevices, theClock) {}
 
     void beat();
@@ -76,6 +80,8 @@ struct Face::Parts {
     Lists lists;
     CautionList cautions;
     Serve serve;
+    Strike strike;
+    Debrief debrief;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -148,6 +154,9 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->serve, &Serve::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->day, &Day::looked, &parts->serve,
                      [parts] { parts->serve.show(parts->day.snapshot()); });
+    QObject::connect(&parts->day, &Day::looked, &parts->strike,
+                     [parts] { parts->strike.show(parts->day.snapshot()); });
+    QObject::connect(&parts->debrief, &Debrief::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->record, &FoodRecord::refused, &parts->day, &Day::refuse);
     QObject::connect(&parts->day, &Day::recordAsked, &parts->record, &FoodRecord::answerCall);
@@ -163,7 +172,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
           static_cast<QObject*>(&parts->events), static_cast<QObject*>(&parts->promise),
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
           static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions),
-          static_cast<QObject*>(&parts->serve)})
+          static_cast<QObject*>(&parts->serve), static_cast<QObject*>(&parts->strike),
+          static_cast<QObject*>(&parts->debrief)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -187,6 +197,8 @@ bool Face::show() {
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("serve"), QVariant::fromValue(&parts_->serve)},
+        {QStringLiteral("strike"), QVariant::fromValue(&parts_->strike)},
+        {QStringLiteral("debrief"), QVariant::fromValue(&parts_->debrief)},
         {QStringLiteral("record"), QVariant::fromValue(&parts_->record)},
         {QStringLiteral("editor"), QVariant::fromValue(&parts_->editor)},
         {QStringLiteral("lists"), QVariant::fromValue(&parts_->lists)},

@@ -1,21 +1,8 @@
 #include "list_rows.h"
 
+#include "roles.h"
+
 namespace cinder::face {
-
-namespace {
-
-template <class Row>
-QVariant list(const std::shared_ptr<ListOf<Row>>& inner) {
-    return QVariant::fromValue(static_cast<RowList*>(inner.get()));
-}
-
-}  // namespace
-
-// A role is a name and how to read it; one line each.
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
 
 const std::vector<Role<FigureRow>>& FigureRow::roles() {
     static const std::vector<Role<FigureRow>> all{
@@ -27,7 +14,7 @@ const std::vector<Role<FigureRow>>& FigureRow::roles() {
 const std::vector<Role<FigureGroupRow>>& FigureGroupRow::roles() {
     static const std::vector<Role<FigureGroupRow>> all{
         CINDER_ROLE(FigureGroupRow, key), CINDER_ROLE(FigureGroupRow, heading),
-        Role<FigureGroupRow>{"figures", [](const FigureGroupRow& r) { return list(r.figures); }}};
+        Role<FigureGroupRow>{"figures", [](const FigureGroupRow& r) { return asList(r.figures); }}};
     return all;
 }
 
@@ -42,7 +29,7 @@ const std::vector<Role<LoadGroupRow>>& LoadGroupRow::roles() {
     static const std::vector<Role<LoadGroupRow>> all{
         CINDER_ROLE(LoadGroupRow, key), CINDER_ROLE(LoadGroupRow, heading),
         CINDER_ROLE(LoadGroupRow, note),
-        Role<LoadGroupRow>{"rows", [](const LoadGroupRow& r) { return list(r.rows); }}};
+        Role<LoadGroupRow>{"rows", [](const LoadGroupRow& r) { return asList(r.rows); }}};
     return all;
 }
 

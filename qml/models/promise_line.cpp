@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "roles.h"
+
 namespace cinder::face {
 
 namespace {
@@ -42,10 +44,10 @@ QString changeText(const app::Promise& promise, const service::Change& change, c
 
 const std::vector<Role<QueueBar>>& QueueBar::roles() {
     static const std::vector<Role<QueueBar>> all{
-        {"key", [](const QueueBar& r) { return QVariant(r.key); }},
-        {"share", [](const QueueBar& r) { return QVariant(r.height); }},
-        {"label", [](const QueueBar& r) { return QVariant(r.label); }},
-        {"count", [](const QueueBar& r) { return QVariant(r.count); }},
+        CINDER_ROLE(QueueBar, key),
+        CINDER_ROLE(QueueBar, share),
+        CINDER_ROLE(QueueBar, label),
+        CINDER_ROLE(QueueBar, count),
     };
     return all;
 }
@@ -86,7 +88,7 @@ std::vector<QueueBar> queueBars(const service::Flow& flow) {
         QueueBar bar;
         const std::size_t number = at / step;
         bar.key = QString::number(number);
-        bar.height = flow.queue[at] / *highest;
+        bar.share = flow.queue[at] / *highest;
         if (number % kLabelEvery == 0) bar.label = QString::number(at / perMinute);
         if (at == top) bar.count = QString::number(std::lround(flow.queue[at]));
         bars.push_back(std::move(bar));

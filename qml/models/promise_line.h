@@ -29,9 +29,9 @@ struct PromiseLine {
 /// One bar of the queue over time.
 struct QueueBar {
     QString key;
-    double height = 0;  ///< share of the longest queue, 0 to 1
-    QString label;      ///< minutes since the first guest, under every fifth bar; else empty
-    QString count;      ///< guests waiting, over the highest bar; else empty
+    double share = 0;  ///< of the longest queue, 0 to 1
+    QString label;     ///< minutes since the first guest, under every fifth bar; else empty
+    QString count;     ///< guests waiting, over the highest bar; else empty
     static const std::vector<Role<QueueBar>>& roles();
     friend bool operator==(const QueueBar&, const QueueBar&) = default;
 };

@@ -1,4 +1,7 @@
-// The set-up list of the line as a row of the Buffet board (row_maker.h).
+// The set-up list of the line as a row of the Buffet board, and the rows of strike (row_maker.h).
+
+#include <algorithm>
+#include <tuple>
 
 #include "row_maker.h"
 
@@ -36,6 +39,17 @@ TaskRow RowMaker::line(const app::Snapshot& day) {
     inner->show(std::move(lines));
     row.lines = inner;
     return row;
+}
+
+std::vector<TaskRow> RowMaker::strike(const app::Snapshot& day) {
+    std::vector<const app::TaskCard*> cards;
+    for (const app::TaskCard& card : day.tasks)
+        if (card.kind == plan::TaskKind::Strike) cards.push_back(&card);
+    std::stable_sort(
+        cards.begin(), cards.end(), [](const app::TaskCard* a, const app::TaskCard* b) {
+            return std::tuple(!isOpen(*a), a->start) < std::tuple(!isOpen(*b), b->start);
+        });
+    return rowsOf(cards, day);
 }
 
 }  // namespace cinder::face

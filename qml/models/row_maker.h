@@ -31,6 +31,8 @@ class RowMaker {
     /// The first `most` that have not begun, by when they do.
     [[nodiscard]] std::vector<TaskRow> ahead(const app::Snapshot& day, std::size_t most);
     [[nodiscard]] std::vector<TaskRow> all(const app::Snapshot& day);
+    /// What is to be done after the line has closed: open ones by start, then those that are over.
+    [[nodiscard]] std::vector<TaskRow> strike(const app::Snapshot& day);
     [[nodiscard]] std::vector<PersonRow> people(const app::Snapshot& day) const;
     [[nodiscard]] std::vector<AlarmRow> ringing(const app::Snapshot& day) const;
 

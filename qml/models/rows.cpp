@@ -1,21 +1,8 @@
 #include "rows.h"
 
+#include "roles.h"
+
 namespace cinder::face {
-
-namespace {
-
-template <class Row>
-QVariant list(const std::shared_ptr<ListOf<Row>>& inner) {
-    return QVariant::fromValue(static_cast<RowList*>(inner.get()));
-}
-
-}  // namespace
-
-// A role is a name and how to read it; one line each.
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
 
 const std::vector<Role<LineRow>>& LineRow::roles() {
     static const std::vector<Role<LineRow>> all{
@@ -58,7 +45,7 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, caution),
         CINDER_ROLE(TaskRow, detail),
         CINDER_ROLE(TaskRow, heading),
-        Role<TaskRow>{"lines", [](const TaskRow& r) { return list(r.lines); }}};
+        Role<TaskRow>{"lines", [](const TaskRow& r) { return asList(r.lines); }}};
     return all;
 }
 
@@ -114,7 +101,7 @@ const std::vector<Role<BlockRow>>& BlockRow::roles() {
 const std::vector<Role<LaneRow>>& LaneRow::roles() {
     static const std::vector<Role<LaneRow>> all{
         CINDER_ROLE(LaneRow, key), CINDER_ROLE(LaneRow, name), CINDER_ROLE(LaneRow, levels),
-        Role<LaneRow>{"blocks", [](const LaneRow& r) { return list(r.blocks); }}};
+        Role<LaneRow>{"blocks", [](const LaneRow& r) { return asList(r.blocks); }}};
     return all;
 }
 

@@ -3,22 +3,23 @@
 #include <algorithm>
 #include <cmath>
 
+#include "roles.h"
 #include "settings.h"
 
 namespace cinder::face {
 
 const std::vector<Role<LinePanRow>>& LinePanRow::roles() {
     static const std::vector<Role<LinePanRow>> all{
-        {"key", [](const LinePanRow& r) { return QVariant(r.key); }},
-        {"name", [](const LinePanRow& r) { return QVariant(r.name); }},
-        {"number", [](const LinePanRow& r) { return QVariant(r.number); }},
-        {"level", [](const LinePanRow& r) { return QVariant(r.level); }},
+        CINDER_ROLE(LinePanRow, key),
+        CINDER_ROLE(LinePanRow, name),
+        CINDER_ROLE(LinePanRow, number),
+        CINDER_ROLE(LinePanRow, level),
         {"fullness", [](const LinePanRow& r) { return QVariant(r.left); }},
-        {"empty", [](const LinePanRow& r) { return QVariant(r.empty); }},
-        {"start", [](const LinePanRow& r) { return QVariant(r.start); }},
-        {"advice", [](const LinePanRow& r) { return QVariant(r.advice); }},
-        {"isDue", [](const LinePanRow& r) { return QVariant(r.isDue); }},
-        {"canTap", [](const LinePanRow& r) { return QVariant(r.canTap); }},
+        CINDER_ROLE(LinePanRow, empty),
+        CINDER_ROLE(LinePanRow, start),
+        CINDER_ROLE(LinePanRow, advice),
+        CINDER_ROLE(LinePanRow, isDue),
+        CINDER_ROLE(LinePanRow, canTap),
     };
     return all;
 }

@@ -92,6 +92,15 @@ Taken SessionDoor::setNextPan(const DishId& dish) {
     return session_.setNextPan(dish);
 }
 
+Result<app::Debrief, app::Refusal> SessionDoor::debrief() {
+    return session_.debrief();
+}
+Taken SessionDoor::markInterrupted(const TaskId& task, bool isInterrupted) {
+    return session_.markInterrupted(task, isInterrupted);
+}
+Taken SessionDoor::answerLesson(const std::string& figure, bool isAccepted) {
+    return session_.answerLesson(figure, isAccepted);
+}
 Taken SessionDoor::undo() {
     return session_.undo();
 }

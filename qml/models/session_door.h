@@ -42,6 +42,9 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken lastGuest() override;
     [[nodiscard]] Taken tapPan(const DishId& dish, std::int32_t percent) override;
     [[nodiscard]] Taken setNextPan(const DishId& dish) override;
+    [[nodiscard]] Result<app::Debrief, app::Refusal> debrief() override;
+    [[nodiscard]] Taken markInterrupted(const TaskId& task, bool isInterrupted) override;
+    [[nodiscard]] Taken answerLesson(const std::string& figure, bool isAccepted) override;
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }

@@ -21,6 +21,8 @@ Item {
     required property Lists lists
     required property CautionList cautions
     required property Serve serve
+    required property Strike strike
+    required property Debrief debrief
     /// "start", "holder", or a board or page by name.
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
@@ -91,12 +93,14 @@ Item {
             Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
             Repeater { model: root.place === "make" ? 1 : 0; MakePage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onLeave: { root.events.refresh(); root.place = root.day.isOpen ? "more" : "start" } } }
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
-            Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise" } }
+            Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise"; onGo: place => root.place = place } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "serve" ? 1 : 0; ServePage { anchors.fill: parent; serve: root.serve; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "strike" ? 1 : 0; StrikePage { anchors.fill: parent; day: root.day; strike: root.strike; isNarrow: root.isNarrow; onGo: place => { if (place === "load") root.lists.load.way = "home"; root.place = place } } }
+            Repeater { model: root.place === "debrief" ? 1 : 0; DebriefPage { anchors.fill: parent; debrief: root.debrief; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
             Repeater { model: root.place === "lists" ? 1 : 0; ListsPage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }

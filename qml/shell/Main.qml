@@ -17,6 +17,8 @@ Window {
     required property Lists lists
     required property CautionList cautions
     required property Serve serve
+    required property Strike strike
+    required property Debrief debrief
 
     width: 1280
     height: 800
@@ -39,5 +41,7 @@ Window {
         lists: root.lists
         cautions: root.cautions
         serve: root.serve
+        strike: root.strike
+        debrief: root.debrief
     }
 }

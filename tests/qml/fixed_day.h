@@ -124,6 +124,13 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken setNextPan(const DishId& dish) override {
         return note("next pan " + dish.text());
     }
+    [[nodiscard]] Result<app::Debrief, app::Refusal> debrief() override;
+    [[nodiscard]] Taken markInterrupted(const TaskId& t, bool isInterrupted) override {
+        return note((isInterrupted ? "interrupted " : "counts ") + t.text());
+    }
+    [[nodiscard]] Taken answerLesson(const std::string& figure, bool isAccepted) override {
+        return note((isAccepted ? "accept " : "ignore ") + figure);
+    }
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] FoodDoor& food() override { return record; }

@@ -28,6 +28,8 @@ inline constexpr const char* kPlaces[] = {
     "cautions",
     "asked",
     "serve",
+    "strike",
+    "debrief",
     "new",
     "make",
     "make-when",

@@ -40,6 +40,7 @@ struct WatchedDay {
         mirrors.watch("buffet", *day.buffet());
         mirrors.watch("all", *day.all());
         mirrors.watch("ahead", *day.ahead());
+        mirrors.watch("strike", *day.strike());
         mirrors.watch("people", *day.people());
         mirrors.watch("ringing", *day.ringing());
         mirrors.watch("notices", *day.notices());

@@ -1,0 +1,140 @@
+#include "strike.h"
+
+#include <algorithm>
+#include <set>
+
+#include "roles.h"
+#include "row_maker.h"
+
+namespace cinder::face {
+
+namespace {
+
+using plan::TaskKind;
+
+/// Where coals burn: the stations at which the fire is made.
+std::set<StationId> fireStations(const app::Snapshot& day) {
+    std::set<StationId> stations;
+    for (const app::TaskCard& card : day.tasks)
+        if (card.kind == TaskKind::Fire) stations.insert(card.station);
+    return stations;
+}
+
+const app::TaskCard* firstOpen(const app::Snapshot& day, const std::set<StationId>& stations,
+                               bool isAtFire) {
+    for (const app::TaskCard& card : day.tasks)
+        if (card.kind == TaskKind::Strike && isOpen(card) &&
+            (stations.count(card.station) > 0) == isAtFire)
+            return &card;
+    return nullptr;
+}
+
+/// Nobody needs to have said so: what was left out is not done.
+bool isLeftOut(const app::TaskCard& card) {
+    return card.kind == TaskKind::Strike && card.state == app::TaskState::Skipped;
+}
+
+void mark(LeavingRow& row, bool isDone) {
+    row.mark = isDone ? QStringLiteral("done") : QStringLiteral("late");
+}
+
+}  // namespace
+
+const std::vector<Role<LeavingRow>>& LeavingRow::roles() {
+    static const std::vector<Role<LeavingRow>> all{
+        CINDER_ROLE(LeavingRow, key),      CINDER_ROLE(LeavingRow, title),
+        CINDER_ROLE(LeavingRow, standing), CINDER_ROLE(LeavingRow, mark),
+        CINDER_ROLE(LeavingRow, place),    CINDER_ROLE(LeavingRow, verb),
+    };
+    return all;
+}
+
+Strike::Strike(Door& door, const Settings& settings, QObject* parent)
+    : QObject(parent), door_(door), words_(settings) {}
+
+/// The fire is safe when somebody has done all that is to be done at it; a task left out is said.
+LeavingRow Strike::fire(const app::Snapshot& day) const {
+    LeavingRow row{QStringLiteral("fire"), tr("Fire safe"), {}, {}, {}, {}};
+    const auto stations = fireStations(day);
+    const auto* open = firstOpen(day, stations, true);
+    const auto skipped =
+        std::find_if(day.tasks.begin(), day.tasks.end(), [&](const app::TaskCard& card) {
+            return isLeftOut(card) && stations.count(card.station) > 0;
+        });
+    if (open != nullptr)
+        row.standing = tr("Not yet: %1").arg(words_.title(*open));
+    else if (skipped != day.tasks.end())
+        row.standing =
+            tr("Left out: %1. Look at the coals before you go.").arg(words_.title(*skipped));
+    else
+        row.standing = tr("All is done at the fire. Ash counts as hot for 48 hours.");
+    mark(row, open == nullptr && skipped == day.tasks.end());
+    return row;
+}
+
+/// Every pan that the record knows is discarded, cooling, or may be kept; the record is signed.
+LeavingRow Strike::food(const app::Snapshot& day) {
+    LeavingRow row{QStringLiteral("food"),   tr("Leftovers decided"), {}, {},
+                   QStringLiteral("record"), tr("To the record")};
+    int keep = 0, cool = 0, discard = 0;
+    for (const app::FoodPanCard& card : day.food.pans) {
+        if (card.standing.control == safety::Control::Discarded) continue;
+        keep += card.standing.leftover == safety::Leftover::Keep ? 1 : 0;
+        cool += card.standing.leftover == safety::Leftover::Cool ? 1 : 0;
+        discard += card.standing.leftover == safety::Leftover::Discard ? 1 : 0;
+    }
+    QStringList parts;
+    if (keep > 0) parts << tr("%1 may be kept").arg(keep);
+    if (cool > 0) parts << tr("%1 to cool").arg(cool);
+    if (discard > 0) parts << tr("%1 to discard").arg(discard);
+    const bool isSigned = day.food.signature.has_value();
+    parts << (isSigned ? tr("record signed") : tr("record not signed"));
+    row.standing = parts.join(QStringLiteral(", "));
+    mark(row, discard == 0 && isSigned);
+    return row;
+}
+
+LeavingRow Strike::van() const {
+    LeavingRow row{QStringLiteral("van"),  tr("Everything aboard"), {}, {},
+                   QStringLiteral("load"), tr("To the van")};
+    int back = 0, all = 0;
+    if (const auto lists = door_.lists().lists())
+        for (const app::PackCard& card : lists->pack) {
+            if (!card.comesBack) continue;
+            ++all;
+            back += card.home >= (card.out > 0 ? card.out : card.wanted) ? 1 : 0;
+        }
+    row.standing = tr("%1 of %2 back in the van").arg(back).arg(all);
+    mark(row, back == all);
+    return row;
+}
+
+LeavingRow Strike::site(const app::Snapshot& day) const {
+    LeavingRow row{QStringLiteral("site"), tr("Site left clean"), {}, {}, {}, {}};
+    const auto* open = firstOpen(day, fireStations(day), false);
+    row.standing =
+        open != nullptr ? tr("Not yet: %1").arg(words_.title(*open)) : tr("Everything is done");
+    mark(row, open == nullptr);
+    return row;
+}
+
+void Strike::show(const std::shared_ptr<const app::Snapshot>& day) {
+    std::vector<LeavingRow> rows;
+    QStringList missing;
+    if (day) {
+        rows = {fire(*day), food(*day), van(), site(*day)};
+        for (const LeavingRow& row : rows)
+            if (row.mark != QLatin1String("done")) missing << row.title;
+    }
+    const bool mayLeave = day && missing.isEmpty();
+    const QString verdict =
+        mayLeave ? tr("The site may be left.")
+                 : tr("Do not leave yet. Open: %1.").arg(missing.join(QStringLiteral(", ")));
+    lines_.show(std::move(rows));
+    if (mayLeave == mayLeave_ && verdict == verdict_) return;
+    mayLeave_ = mayLeave;
+    verdict_ = verdict;
+    Q_EMIT changed();
+}
+
+}  // namespace cinder::face
