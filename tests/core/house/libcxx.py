@@ -23,8 +23,8 @@ def main():
         print("skipped: libc++ is not installed (Debian: libc++-dev)")
         return 77
 
-    def command(unit):
-        return [compiler, *FLAGS, *unit.preprocessor_flags(), str(unit.file)]
+    def command(file, flags):
+        return [compiler, *FLAGS, *flags, str(file)]
 
     failed = each_unit.run_all(build, source, ["core"], build / "house/libcxx", " ".join(FLAGS),
                                command)

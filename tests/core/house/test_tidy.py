@@ -25,10 +25,13 @@ class TidyGate(unittest.TestCase):
         (self.tree / "core").mkdir()
         (self.tree / "build").mkdir()
         (self.tree / ".clang-tidy").write_text((HERE.parents[2] / ".clang-tidy").read_text())
-        entry = {"directory": str(self.tree), "file": "core/pans.cpp",
-                 "command": "c++ -std=c++20 -c core/pans.cpp"}
-        (self.tree / "build/compile_commands.json").write_text(json.dumps([entry]))
+        self.compiled("pans.cpp")
         self.write(CLEAN_HEADER, CLEAN_UNIT)
+
+    def compiled(self, *names):
+        entries = [{"directory": str(self.tree), "file": f"core/{name}",
+                    "command": f"c++ -std=c++20 -c core/{name}"} for name in names]
+        (self.tree / "build/compile_commands.json").write_text(json.dumps(entries))
 
     def write(self, header, unit):
         (self.tree / "core/pans.h").write_text(header)
@@ -52,6 +55,24 @@ class TidyGate(unittest.TestCase):
     def test_a_breach_in_a_header_is_named(self):
         self.write(CLEAN_HEADER + BREACH, CLEAN_UNIT)
         self.assert_found("pans.h")
+
+    def test_a_breach_among_units_checked_together_is_named_alone(self):
+        self.compiled("pans.cpp", "trays.cpp", "lids.cpp")
+        (self.tree / "core/lids.cpp").write_text("int lids() { return 2; }\n")
+        (self.tree / "core/trays.cpp").write_text(BREACH)
+        code, said = self.gate()
+        self.assertEqual(code, 1, said)
+        self.assertIn("--- core/trays.cpp", said)
+        self.assertIn("3 units, 3 checked now", said)
+        self.assertIn("1 failed", said)
+        self.assertIn("3 units, 1 checked now", self.gate()[1])
+
+    def test_units_with_a_name_in_common_do_no_harm(self):
+        self.compiled("pans.cpp", "trays.cpp")
+        (self.tree / "core/trays.cpp").write_text(CLEAN_UNIT)
+        code, said = self.gate()
+        self.assertEqual(code, 0, said)
+        self.assertIn("2 units, 2 checked now", said)
 
     def test_what_passed_is_not_looked_at_again_until_it_changes(self):
         for header, looked_at in ((CLEAN_HEADER, 1), (CLEAN_HEADER, 0), (CLEAN_HEADER + "\n", 1)):

@@ -17,10 +17,10 @@ def main():
     clang_tidy = each_unit.tool("clang-tidy-14")
     settings = source / ".clang-tidy"
 
-    def command(unit):
-        # The database is written by g++; what only g++ understands must not count against us.
-        return [clang_tidy, "--quiet", "-p", str(build), "--extra-arg=-Wno-unknown-warning-option",
-                str(unit.file)]
+    def command(file, flags):
+        # The flags are g++'s; what only g++ understands must not count against us.
+        return [clang_tidy, "--quiet", f"--config-file={settings}", str(file), "--", "-std=c++20",
+                "-Wno-unknown-warning-option", *flags]
 
     return each_unit.run_all(build, source, FOLDERS, build / "house/tidy", settings.read_text(),
                              command)
