@@ -212,6 +212,10 @@
         <source>How warm was it inside?</source>
         <translation>¿Qué temperatura tenía por dentro?</translation>
     </message>
+    <message>
+        <source>Pull several</source>
+        <translation>Sacar varias</translation>
+    </message>
 </context>
 <context>
     <name>FireBoard</name>
@@ -768,6 +772,13 @@
     </message>
 </context>
 <context>
+    <name>PanShelf</name>
+    <message>
+        <source>Pans</source>
+        <translation>Charolas</translation>
+    </message>
+</context>
+<context>
     <name>PaperPage</name>
     <message>
         <source>Paper</source>
@@ -1307,6 +1318,13 @@
     </message>
 </context>
 <context>
+    <name>SeveralSheet</name>
+    <message>
+        <source>Back to the board</source>
+        <translation>Volver al tablero</translation>
+    </message>
+</context>
+<context>
     <name>SpeedSheet</name>
     <message>
         <source>Rehearse this event</source>
@@ -1463,6 +1481,29 @@
     <message>
         <source>Permits and people</source>
         <translation>Permisos y personas</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::ChartWords</name>
+    <message>
+        <source>Inside this piece, with the band of eight times in ten</source>
+        <translation>El centro de esta pieza, con la franja de ocho veces de diez</translation>
+    </message>
+    <message>
+        <source>Inside piece %1, of the same class, with the band of eight times in ten</source>
+        <translation>El centro de la pieza %1, de la misma clase, con la franja de ocho veces de diez</translation>
+    </message>
+    <message>
+        <source>pull at %1</source>
+        <translation>sacar a %1</translation>
+    </message>
+    <message>
+        <source>published minimum %1</source>
+        <translation>mínimo publicado %1</translation>
+    </message>
+    <message>
+        <source>The fire so far: each bar what cooks call that hand test</source>
+        <translation>El fuego hasta ahora: cada barra, lo que los cocineros llaman esa prueba de la mano</translation>
     </message>
 </context>
 <context>
@@ -2306,6 +2347,22 @@
         <source>How much coal was added?</source>
         <translation>¿Cuánto carbón se agregó?</translation>
     </message>
+    <message>
+        <source>Which pieces come off now?</source>
+        <translation>¿Qué piezas salen ahora?</translation>
+    </message>
+    <message>
+        <source>Touch the pieces to pull</source>
+        <translation>Toque las piezas que salen</translation>
+    </message>
+    <message>
+        <source>Pull 1 piece into pan %1</source>
+        <translation>Sacar 1 pieza a la charola %1</translation>
+    </message>
+    <message>
+        <source>Pull %1 pieces into pan %2</source>
+        <translation>Sacar %1 piezas a la charola %2</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::FireWords</name>
@@ -2439,6 +2496,26 @@
     <message>
         <source>Laid at %1 inside</source>
         <translation>Puesta a %1 por dentro</translation>
+    </message>
+    <message>
+        <source>Readings so far count like %1 at %2; the published roast table asks %3 there.</source>
+        <translation>Las lecturas hasta ahora cuentan como %1 a %2; la tabla publicada de asados pide allí %3.</translation>
+    </message>
+    <message>
+        <source>Gaps longer than 15 min count for nothing.</source>
+        <translation>Las pausas de más de 15 min no cuentan.</translation>
+    </message>
+    <message>
+        <source>Pan %1 · %2</source>
+        <translation>Charola %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 pieces, the last at %3</source>
+        <translation>%1 de %2 piezas, la última a las %3</translation>
+    </message>
+    <message>
+        <source>Information only: one probe at one place, intact roasts of beef, lamb or pork. Below %1 treat it as advice and add margin. The food code and a thermometer at the published minimum decide.</source>
+        <translation>Solo informa: una sonda en un lugar, asados enteros de res, cordero o cerdo. Por debajo de %1 tómelo como consejo y añada margen. Deciden el código alimentario y un termómetro en el mínimo publicado.</translation>
     </message>
 </context>
 <context>

@@ -15,6 +15,7 @@
 #include "cook/coal_bed.h"
 #include "cook/doneness.h"
 #include "cook/forecast.h"
+#include "cook/lethality.h"
 #include "event/menu.h"
 #include "grate/outline.h"
 
@@ -43,6 +44,10 @@ struct PieceCard {
     std::optional<Temperature> lastReading;
     std::optional<Instant> lastReadAt;
     std::optional<bool> lastJudgement;  ///< true: looked done
+    /// What the readings of a piece of whole meat have done by the published roast table, as time
+    /// at its 60 °C row. Information only, with cook::kLethalityWarning; nothing under two
+    /// readings.
+    std::optional<cook::Lethality> roast;
     std::optional<Instant> pulled;
     std::int32_t pan = 0;  ///< where it was pulled into
     friend bool operator==(const PieceCard&, const PieceCard&) = default;

@@ -57,9 +57,25 @@ class Board {
         card.lastReading = seen.lastReading;
         card.lastReadAt = seen.lastReadAt;
         card.lastJudgement = seen.lastJudgement;
+        card.roast = roastOf(batch, seen.number);
         card.pulled = seen.pulled;
         card.pan = seen.pan;
         return card;
+    }
+
+    std::optional<cook::Lethality> roastOf(const live::BatchForecast& batch,
+                                           std::int32_t number) const {
+        if (batch.batch.food != event::Food::WholeMeat) return {};
+        const auto facts = day_.batches.find(batch.batch.task);
+        if (facts == day_.batches.end()) return {};
+        const auto piece = facts->second.pieces.find(number);
+        if (piece == facts->second.pieces.end()) return {};
+        std::vector<cook::MeasuredPoint> history;
+        for (const auto& [at, reading] : piece->second.readings)
+            history.push_back({at, reading.temperature});
+        const auto done = cook::lethalityOf(history, cook::kSalmonellaInRoasts);
+        if (!done) return {};
+        return *done;
     }
 
     /// Pieces on the cool side lie there in the order of their numbers, batch after batch.

@@ -3,9 +3,9 @@
 /// How much a measured temperature history has done to the bacteria of the published roast table.
 ///
 /// Information only. It counts the readings of one thermometer at one place, knows nothing of the
-/// colder places and of the time between readings, and is for intact beef and pork: poultry,
-/// minced, injected or tenderised meat need their own, longer times. `kLethalityWarning` is shown
-/// wherever a number from here is shown. Nothing here decides whether food may be served.
+/// colder places and of the time between readings, and is for intact roasts of beef, lamb and pork:
+/// poultry, minced, injected or tenderised meat need their own, longer times. `kLethalityWarning`
+/// is shown wherever a number from here is shown. Nothing here decides whether food may be served.
 
 #include <optional>
 #include <span>
@@ -21,9 +21,9 @@ namespace cinder::cook {
 /// McMinn et al. (Meat and Muscle Biology) did not find the table's kill at 54.4 °C in three
 /// products, and Listeria outlived Salmonella there: hence the 58 °C.
 inline constexpr std::string_view kLethalityWarning =
-    "Information only: one probe at one place, intact beef or pork. Below 58 degC treat it as "
-    "advice "
-    "and add margin. The food code and a thermometer at the published minimum decide.";
+    "Information only: one probe at one place, intact roasts of beef, lamb or pork. Below 58 degC "
+    "treat it as advice and add margin. The food code and a thermometer at the published minimum "
+    "decide.";
 
 /// Reference temperature and the rise that makes killing ten times faster.
 struct ThermalDeath {
@@ -51,6 +51,7 @@ struct MeasuredPoint {
 struct Lethality {
     Duration equivalent{0};
     int gaps = 0;
+    friend bool operator==(const Lethality&, const Lethality&) = default;
 };
 [[nodiscard]] Result<Lethality, CookError> lethalityOf(
     std::span<const MeasuredPoint> history, const ThermalDeath& death,

@@ -20,6 +20,7 @@ Item {
     required property string missing
     required property string start
     required property bool canTellStart
+    required property bool canPull
     required property RowList classes
     required property int index
     required property Fire fire
@@ -69,6 +70,14 @@ Item {
             size: Type.body
             text: qsTr("How warm was it inside?")
             onClicked: root.fire.askStart(root.key)
+        }
+        PressPlate {
+            width: parent.width
+            visible: root.canPull
+            glyph: Icons.pull
+            size: Type.body
+            text: qsTr("Pull several")
+            onClicked: root.fire.openSeveral(root.key)
         }
     }
 }

@@ -73,13 +73,14 @@ Flickable {
         Repeater {
             model: root.day.fire.grates
 
-            GratePlate { fire: root.day.fire; isNarrow: root.isNarrow; width: rest.width }
+            GratePlate { board: root.day.fire; isNarrow: root.isNarrow; width: rest.width }
         }
         Repeater {
             model: root.day.fire.batches
 
             FireBatchPlate { fire: root.day.fire; width: rest.width }
         }
+        PanShelf { width: parent.width; pans: root.day.fire.pans }
         TaskColumn { width: parent.width; heading: qsTr("Resting"); tasks: root.day.rests; day: root.day }
         TaskColumn { width: parent.width; heading: qsTr("Before the next turn you may"); tasks: root.day.between; day: root.day; isNarrow: root.isNarrow; showsLines: true }
         NoticeColumn { width: parent.width; day: root.day }

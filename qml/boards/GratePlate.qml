@@ -15,12 +15,13 @@ Column {
     required property double ratio
     required property int onIt
     required property string hand
+    required property chartFace fire
     required property string topUp
     required property string need
     required property bool canTouch
     required property RowList pieces
     required property int index
-    required property Fire fire
+    required property Fire board
     property bool isNarrow: false
     /// On a phone the grate lies down the screen, where its pieces are larger.
     readonly property real across: root.isNarrow ? Math.min(root.width, Space.mm * 118 / root.ratio) : root.width
@@ -37,7 +38,7 @@ Column {
         anchors.horizontalCenter: parent.horizontalCenter
         width: root.across
         height: root.isNarrow ? Math.round(root.across * root.ratio) : Math.round(root.width / root.ratio)
-        fire: root.fire
+        fire: root.board
         grate: root.key
         isTurned: root.isNarrow
         coolWord: qsTr("Cool side")
@@ -59,7 +60,7 @@ Column {
             anchors.fill: parent
             Accessible.role: Accessible.Graphic
             Accessible.name: root.name
-            onClicked: mouse => root.fire.openPiece(map.pieceAt(mouse.x, mouse.y))
+            onClicked: mouse => root.board.openPiece(map.pieceAt(mouse.x, mouse.y))
         }
         Repeater {
             model: root.pieces
@@ -79,7 +80,7 @@ Column {
                 height: map.isTurned ? piece.alongSize * map.height : piece.acrossSize * map.height
                 Accessible.role: Accessible.Button
                 Accessible.name: piece.name
-                Accessible.onPressAction: root.fire.openPiece(piece.key)
+                Accessible.onPressAction: root.board.openPiece(piece.key)
             }
         }
     }
@@ -94,6 +95,7 @@ Column {
         MarkWord { mark: "done"; text: qsTr("pulled") }
     }
     Label { width: parent.width; visible: text !== ""; text: root.hand; maximumLineCount: 5 }
+    TimeChart { width: parent.width; chart: root.fire; tall: Space.mm * 26 }
     Label { width: parent.width; visible: text !== ""; text: root.topUp; isStrong: true; maximumLineCount: 4 }
     Label { width: parent.width; visible: text !== ""; text: root.need; size: Type.small; color: Theme.ash; maximumLineCount: 4 }
     Row {
@@ -101,7 +103,7 @@ Column {
         visible: root.canTouch
         spacing: Space.gap
 
-        PressPlate { width: (parent.width - parent.spacing) / 2; size: Type.body; text: qsTr("Hand test"); onClicked: root.fire.askHand(root.key) }
-        PressPlate { width: (parent.width - parent.spacing) / 2; size: Type.body; text: qsTr("Coal added"); onClicked: root.fire.askCoal(root.key) }
+        PressPlate { width: (parent.width - parent.spacing) / 2; size: Type.body; text: qsTr("Hand test"); onClicked: root.board.askHand(root.key) }
+        PressPlate { width: (parent.width - parent.spacing) / 2; size: Type.body; text: qsTr("Coal added"); onClicked: root.board.askCoal(root.key) }
     }
 }

@@ -3,7 +3,8 @@ import Cinderbell.Theme
 import Cinderbell.Parts
 import Cinderbell.Models
 
-/// What can be done with the piece of the open sheet. Pulling stands apart from the rest.
+/// What can be done with the piece of the open sheet. Pulling comes first, in sight on a phone
+/// too, and stands apart from the rest.
 Column {
     id: root
 
@@ -13,6 +14,16 @@ Column {
 
     spacing: Space.gap
 
+    PressPlate {
+        width: parent.width
+        height: Space.hurried
+        visible: root.fire.piece.canTouch
+        tone: "ember"
+        glyph: Icons.pull
+        text: root.fire.piece.pullVerb
+        onClicked: root.fire.pull()
+    }
+    Item { width: 1; height: Space.apart - 2 * Space.gap; visible: root.fire.piece.canTouch }
     PressPlate {
         width: parent.width
         height: Space.touch
@@ -35,16 +46,6 @@ Column {
         size: Type.body
         text: root.fire.piece.moveVerb
         onClicked: root.fire.move()
-    }
-    Item { width: 1; height: Space.apart - 2 * Space.gap; visible: root.fire.piece.canTouch }
-    PressPlate {
-        width: parent.width
-        height: Space.hurried
-        visible: root.fire.piece.canTouch
-        tone: "ember"
-        glyph: Icons.pull
-        text: root.fire.piece.pullVerb
-        onClicked: root.fire.pull()
     }
     UndoBar {
         width: parent.width

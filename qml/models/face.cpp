@@ -220,6 +220,9 @@ QString Face::Parts::openFire(const QString& place) {
     if (!place.startsWith(QLatin1String("fire")) || !seen || seen->fire.batches.empty())
         return place;
     const auto& batches = seen->fire.batches;
+    if (place == QLatin1String("fireSeveral"))
+        for (const auto& batch : batches)
+            if (batch.isForecast) fire.openSeveral(toText(batch.task.text()));
     if (place == QLatin1String("firePiece") || place == QLatin1String("fireProbe")) {
         for (const auto& batch : batches)
             if (!batch.pieces.empty() && batch.isLaid && !batch.isOver)

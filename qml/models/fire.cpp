@@ -31,7 +31,9 @@ void Fire::show(std::shared_ptr<const app::Snapshot> day) {
     day_ = std::move(day);
     // Undone, finished elsewhere or planned anew: a sheet about nothing closes.
     const bool isOfBatch = sheet_ != QLatin1String("hand") && sheet_ != QLatin1String("coal");
-    if (!sheet_.isEmpty() && isOfBatch && batch() == nullptr) close();
+    const bool isGone =
+        batch() == nullptr || (sheet_ == QLatin1String("several") && batch()->isOver);
+    if (!sheet_.isEmpty() && isOfBatch && isGone) close();
     retell();
 }
 
@@ -41,6 +43,8 @@ void Fire::retell() {
         chosen() != nullptr && !sheet_.isEmpty() ? pieceKey(*task_, number_) : QString();
     grates_.show(fireWords_.grates(*day_, key));
     batches_.show(fireWords_.batches(*day_));
+    pans_.show(fireWords_.shelf(*day_));
+    retellSeveral();
     Q_EMIT mapChanged();
     if (auto next = describePiece(); !(next == piece_)) {
         piece_ = std::move(next);
@@ -85,6 +89,9 @@ PieceFace Fire::describePiece() const {
     face.warning = FireWords::warning(*found);
     face.peak = fireWords_.peak(*card);
     face.reading = fireWords_.reading(*card);
+    face.roast = fireWords_.roast(*card);
+    face.roastWarning = fireWords_.roastWarning(*card);
+    face.core = coreChart(*found, *card, day_->now, words_);
     face.missing = FireWords::missing(*found);
     const bool isCool = card->state == PieceState::OnCoolSide;
     face.moveVerb = isCool ? tr("Back over the coals") : tr("To the cool side");
@@ -111,7 +118,22 @@ QString Fire::sheetTitle() const {
     if (sheet_ == QLatin1String("hand"))
         return tr("How long did a palm bear the heat at the height of the grate?");
     if (sheet_ == QLatin1String("coal")) return tr("How much coal was added?");
+    if (sheet_ == QLatin1String("several")) return tr("Which pieces come off now?");
     return piece_.title;
+}
+
+void Fire::retellSeveral() {
+    const BatchCard* found = batch();
+    if (found == nullptr || sheet_ != QLatin1String("several")) return;
+    // What somebody else pulled in the meantime is not pulled again.
+    for (const PieceCard& piece : found->pieces)
+        if (piece.state == PieceState::Pulled) several_.erase(piece.number);
+    choices_.show(fireWords_.choices(*found, several_));
+    const auto count = static_cast<int>(several_.size());
+    severalVerb_ = count == 0   ? tr("Touch the pieces to pull")
+                   : count == 1 ? tr("Pull 1 piece into pan %1").arg(panFor(*found))
+                                : tr("Pull %1 pieces into pan %2").arg(count).arg(panFor(*found));
+    Q_EMIT severalChanged();
 }
 
 void Fire::openSheet(const QString& name) {
@@ -192,6 +214,30 @@ void Fire::judge(bool isDone) {
 void Fire::pull() {
     const BatchCard* found = batch();
     if (found != nullptr && take_(door_.pullPieces(*task_, {number_}, panFor(*found)))) close();
+}
+
+void Fire::openSeveral(const QString& task) {
+    task_ = TaskId(task.toStdString());
+    number_ = 0;
+    several_.clear();
+    const BatchCard* found = batch();
+    if (found == nullptr) return;
+    for (const PieceCard& piece : found->pieces)
+        if (piece.state == PieceState::Due) several_.insert(piece.number);
+    openSheet(QStringLiteral("several"));
+}
+
+void Fire::choose(const QString& key) {
+    const std::int32_t number = key.mid(key.lastIndexOf(QLatin1Char('#')) + 1).toInt();
+    if (several_.erase(number) == 0) several_.insert(number);
+    retellSeveral();
+}
+
+void Fire::pullSeveral() {
+    const BatchCard* found = batch();
+    if (found == nullptr || several_.empty()) return;
+    if (take_(door_.pullPieces(*task_, {several_.begin(), several_.end()}, panFor(*found))))
+        close();
 }
 
 void Fire::move() {

@@ -34,6 +34,9 @@ struct PieceFace {
     Q_PROPERTY(QString warning MEMBER warning)
     Q_PROPERTY(QString peak MEMBER peak)
     Q_PROPERTY(QString reading MEMBER reading)
+    Q_PROPERTY(QString roast MEMBER roast)
+    Q_PROPERTY(QString roastWarning MEMBER roastWarning)
+    Q_PROPERTY(cinder::face::ChartFace core MEMBER core)
     Q_PROPERTY(QString missing MEMBER missing)
     Q_PROPERTY(QString moveVerb MEMBER moveVerb)
     Q_PROPERTY(QString pullVerb MEMBER pullVerb)
@@ -42,7 +45,8 @@ struct PieceFace {
 
   public:
     QString title, dish, kind, state, mark, time, band, target, minimum, source, warning, peak;
-    QString reading, missing, moveVerb, pullVerb;
+    QString reading, roast, roastWarning, missing, moveVerb, pullVerb;
+    ChartFace core;
     int studs = 0;
     bool isDue = false, canTouch = false;
     friend bool operator==(const PieceFace&, const PieceFace&) = default;
@@ -52,13 +56,18 @@ class Fire : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Part of the day")
-    /// "" while no sheet is open; "piece", "probe", "start", "hand" or "coal".
+    /// "" while no sheet is open; "piece", "several", "probe", "start", "hand" or "coal".
     Q_PROPERTY(QString sheet READ sheet NOTIFY sheetChanged)
     Q_PROPERTY(QString sheetTitle READ sheetTitle NOTIFY sheetChanged)
     Q_PROPERTY(cinder::face::PieceFace piece READ piece NOTIFY pieceChanged)
     Q_PROPERTY(cinder::face::NumberEntry* pad READ pad CONSTANT)
     Q_PROPERTY(cinder::face::RowList* grates READ grates CONSTANT)
     Q_PROPERTY(cinder::face::RowList* batches READ batches CONSTANT)
+    Q_PROPERTY(cinder::face::RowList* pans READ pans CONSTANT)
+    /// The pieces among which the sheet "several" lets choose, and what its great touch does.
+    Q_PROPERTY(cinder::face::RowList* choices READ choices CONSTANT)
+    Q_PROPERTY(QString severalVerb READ severalVerb NOTIFY severalChanged)
+    Q_PROPERTY(bool canPullSeveral READ canPullSeveral NOTIFY severalChanged)
 
   public:
     /// Shows what became of a touch; true when it was taken.
@@ -74,6 +83,10 @@ class Fire : public QObject {
     [[nodiscard]] NumberEntry* pad() { return &pad_; }
     [[nodiscard]] RowList* grates() { return &grates_; }
     [[nodiscard]] RowList* batches() { return &batches_; }
+    [[nodiscard]] RowList* pans() { return &pans_; }
+    [[nodiscard]] RowList* choices() { return &choices_; }
+    [[nodiscard]] QString severalVerb() const { return severalVerb_; }
+    [[nodiscard]] bool canPullSeveral() const { return !several_.empty(); }
     [[nodiscard]] const GrateRow* grate(const QString& key) const { return grates_.find(key); }
 
     /// The sheet of one piece, by its key.
@@ -90,6 +103,12 @@ class Fire : public QObject {
     Q_INVOKABLE void noteNumber();
     Q_INVOKABLE void judge(bool isDone);
     Q_INVOKABLE void pull();
+    /// The pieces of a batch, those that are due ticked.
+    Q_INVOKABLE void openSeveral(const QString& task);
+    /// Ticks a piece, or unticks it.
+    Q_INVOKABLE void choose(const QString& key);
+    /// All that are ticked, at once: one touch, one undo.
+    Q_INVOKABLE void pullSeveral();
     /// To the cool side, or back over the coals.
     Q_INVOKABLE void move();
     /// One sheet back: from the pad to the piece, from there to the board.
@@ -99,6 +118,7 @@ class Fire : public QObject {
   Q_SIGNALS:
     void sheetChanged();
     void pieceChanged();
+    void severalChanged();
     /// The map is to be drawn anew.
     void mapChanged();
 
@@ -109,6 +129,7 @@ class Fire : public QObject {
     /// Where the next piece of a dish goes: the pan that was filled last.
     [[nodiscard]] std::int32_t panFor(const app::BatchCard& batch) const;
     void retell();
+    void retellSeveral();
     void ask(const QString& name, NumberEntry::Kind kind, double least, double most);
     void openSheet(const QString& name);
 
@@ -122,10 +143,14 @@ class Fire : public QObject {
     std::optional<TaskId> task_;
     std::optional<ResourceId> grate_;
     std::int32_t number_ = 0;
+    std::set<std::int32_t> several_;
+    QString severalVerb_;
     PieceFace piece_;
     NumberEntry pad_;
     ListOf<GrateRow> grates_;
     ListOf<FireBatchRow> batches_;
+    ListOf<ShelfRow> pans_;
+    ListOf<PieceChoiceRow> choices_;
 };
 
 }  // namespace cinder::face

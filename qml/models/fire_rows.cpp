@@ -63,7 +63,24 @@ const std::vector<Role<GrateRow>>& GrateRow::roles() {
         CINDER_ROLE(GrateRow, topUp),
         CINDER_ROLE(GrateRow, need),
         CINDER_ROLE(GrateRow, canTouch),
+        Role<GrateRow>{"fire", [](const GrateRow& r) { return QVariant::fromValue(r.fire); }},
         Role<GrateRow>{"pieces", [](const GrateRow& r) { return listOf(r.pieces); }}};
+    return all;
+}
+
+const std::vector<Role<PieceChoiceRow>>& PieceChoiceRow::roles() {
+    static const std::vector<Role<PieceChoiceRow>> all{
+        CINDER_ROLE(PieceChoiceRow, key),      CINDER_ROLE(PieceChoiceRow, name),
+        CINDER_ROLE(PieceChoiceRow, number),   CINDER_ROLE(PieceChoiceRow, time),
+        CINDER_ROLE(PieceChoiceRow, mark),     CINDER_ROLE(PieceChoiceRow, studs),
+        CINDER_ROLE(PieceChoiceRow, isChosen), CINDER_ROLE(PieceChoiceRow, isDue)};
+    return all;
+}
+
+const std::vector<Role<ShelfRow>>& ShelfRow::roles() {
+    static const std::vector<Role<ShelfRow>> all{
+        CINDER_ROLE(ShelfRow, key), CINDER_ROLE(ShelfRow, title), CINDER_ROLE(ShelfRow, note),
+        CINDER_ROLE(ShelfRow, share)};
     return all;
 }
 

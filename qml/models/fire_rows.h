@@ -10,6 +10,7 @@
 
 #include "app/fire_cards.h"
 #include "row_list.h"
+#include "time_chart.h"
 
 namespace cinder::face {
 
@@ -66,13 +67,38 @@ struct GrateRow {
     double ratio = 3;      ///< length by width
     double coolShare = 0;  ///< of the length, at its end
     int onIt = 0;
-    QString hand;   ///< the last hand test and what cooks say it means
-    QString topUp;  ///< by when to add coal
-    QString need;   ///< coal to load for the day
+    QString hand;    ///< the last hand test and what cooks say it means
+    QString topUp;   ///< by when to add coal
+    QString need;    ///< coal to load for the day
+    ChartFace fire;  ///< hand tests and the grate thermometer over time
     bool canTouch = false;
     std::shared_ptr<ListOf<PieceRow>> pieces;
     static const std::vector<Role<GrateRow>>& roles();
     friend bool operator==(const GrateRow&, const GrateRow&) = default;
+};
+
+/// A piece that may be pulled with others.
+struct PieceChoiceRow {
+    QString key;
+    QString name;  ///< for the screen reader
+    QString number;
+    QString time;
+    QString mark;
+    int studs = 0;
+    bool isChosen = false;
+    bool isDue = false;
+    static const std::vector<Role<PieceChoiceRow>>& roles();
+    friend bool operator==(const PieceChoiceRow&, const PieceChoiceRow&) = default;
+};
+
+/// One hotel pan as it fills.
+struct ShelfRow {
+    QString key;
+    QString title;  ///< "Pan 1 · Leg of lamb"
+    QString note;   ///< "3 of 8 pieces, the last at 12:05"
+    double share = 0;
+    static const std::vector<Role<ShelfRow>>& roles();
+    friend bool operator==(const ShelfRow&, const ShelfRow&) = default;
 };
 
 }  // namespace cinder::face

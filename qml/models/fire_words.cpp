@@ -121,6 +121,26 @@ QString FireWords::reading(const PieceCard& piece) const {
     return parts.join(QStringLiteral(" · "));
 }
 
+QString FireWords::roast(const PieceCard& piece) const {
+    if (!piece.roast) return {};
+    const auto& row = cook::kSalmonellaInRoasts.reference;
+    QString said =
+        tr("Readings so far count like %1 at %2; the published roast table asks %3 there.")
+            .arg(Words::span(piece.roast->equivalent), words_.temperature(row),
+                 Words::span(cook::kRoastNeedAt60));
+    if (piece.roast->gaps > 0)
+        said += QLatin1Char(' ') + tr("Gaps longer than 15 min count for nothing.");
+    return said;
+}
+
+QString FireWords::roastWarning(const PieceCard& piece) const {
+    if (!piece.roast) return {};
+    return tr("Information only: one probe at one place, intact roasts of beef, lamb or pork. "
+              "Below %1 treat it as advice and add margin. The food code and a thermometer at "
+              "the published minimum decide.")
+        .arg(words_.temperature(Temperature::fromCelsius(58)));
+}
+
 QString FireWords::missing(const BatchCard& batch) {
     const auto& missing = batch.missing;
     if (missing.notMeat) return tr("No forecast for this food: the plan's estimate stands.");
@@ -205,11 +225,50 @@ std::vector<GrateRow> FireWords::grates(const app::Snapshot& day, const QString&
         row.note =
             due > 0 ? tr("%1 on it, %2 due").arg(row.onIt).arg(due) : tr("%1 on it").arg(row.onIt);
         row.canTouch = !day.isReadOnly;
+        row.fire = fireChart(grate.coal, day.now, words_);
         tellCoals(row, grate.coal);
         auto& list = pieces_[grate.id.text()];
         if (!list) list = std::make_shared<ListOf<PieceRow>>();
         list->show(std::move(pieces));
         row.pieces = list;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<PieceChoiceRow> FireWords::choices(const BatchCard& batch,
+                                               const std::set<std::int32_t>& chosen) const {
+    std::vector<PieceChoiceRow> rows;
+    for (const PieceCard& card : batch.pieces) {
+        if (card.state == PieceState::Pulled || card.state == PieceState::ToCome) continue;
+        PieceChoiceRow row;
+        row.key = pieceKey(batch.task, card.number);
+        row.number = QString::number(card.number);
+        row.time = toPull(card);
+        row.mark = mark(card.state);
+        row.studs = studs(batch, card.kind);
+        row.isChosen = chosen.contains(card.number);
+        row.isDue = card.state == PieceState::Due;
+        QStringList said{tr("Piece %1").arg(card.number)};
+        if (const QString kind = className(batch, card.kind); !kind.isEmpty()) said << kind;
+        said << state(card.state);
+        row.name = said.join(QStringLiteral(", "));
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ShelfRow> FireWords::shelf(const app::Snapshot& day) const {
+    std::vector<ShelfRow> rows;
+    for (const app::PanCard& pan : day.fire.pans) {
+        ShelfRow row;
+        row.key = QString::number(pan.number) + QLatin1Char('#') + toText(pan.dish.text());
+        row.title = tr("Pan %1 · %2").arg(pan.number).arg(words_.name(pan.dishName));
+        row.note = tr("%1 of %2 pieces, the last at %3")
+                       .arg(pan.pulled)
+                       .arg(pan.of)
+                       .arg(words_.clock(pan.last));
+        row.share = pan.of > 0 ? static_cast<double>(pan.pulled) / pan.of : 0;
         rows.push_back(std::move(row));
     }
     return rows;

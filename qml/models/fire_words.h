@@ -5,6 +5,7 @@
 /// **No forecast says safe**: wherever a time to pull is told, the published minimum stands beside.
 
 #include <map>
+#include <set>
 
 #include <QCoreApplication>
 
@@ -29,6 +30,11 @@ class FireWords {
     /// Batches that lie on a grate.
     [[nodiscard]] std::vector<FireBatchRow> batches(const app::Snapshot& day);
 
+    /// The pieces of a batch that lie on the grate; `chosen` are ticked.
+    [[nodiscard]] std::vector<PieceChoiceRow> choices(const app::BatchCard& batch,
+                                                      const std::set<std::int32_t>& chosen) const;
+    [[nodiscard]] std::vector<ShelfRow> shelf(const app::Snapshot& day) const;
+
     // --- words of one piece or batch ---
     [[nodiscard]] static QString state(app::PieceState state);
     /// The shape of a state, as StateMark knows it.
@@ -48,6 +54,10 @@ class FireWords {
     [[nodiscard]] static QString warning(const app::BatchCard& batch);
     [[nodiscard]] QString peak(const app::PieceCard& piece) const;
     [[nodiscard]] QString reading(const app::PieceCard& piece) const;
+    /// What the readings have done by the published roast table; empty under two of them.
+    [[nodiscard]] QString roast(const app::PieceCard& piece) const;
+    /// cook::kLethalityWarning in the language and unit of this device.
+    [[nodiscard]] QString roastWarning(const app::PieceCard& piece) const;
     [[nodiscard]] static QString missing(const app::BatchCard& batch);
     [[nodiscard]] QString title(const app::BatchCard& batch, const app::Snapshot& day) const;
 

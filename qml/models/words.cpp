@@ -125,6 +125,10 @@ QString Words::date(Instant at, UtcOffset offset) const {
                                                         : QStringLiteral("ddd d MMMM yyyy"));
 }
 
+bool Words::isFahrenheit() const {
+    return settings_.isFahrenheit();
+}
+
 QString Words::language() const {
     return settings_.language();
 }

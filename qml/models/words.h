@@ -58,6 +58,8 @@ class Words {
     [[nodiscard]] QString thickness(Length thickness) const;
     [[nodiscard]] QString date(Instant at, UtcOffset offset) const;
 
+    [[nodiscard]] UtcOffset offset() const { return offset_; }
+    [[nodiscard]] bool isFahrenheit() const;
     /// "en" or "es".
     [[nodiscard]] QString language() const;
 

@@ -191,7 +191,8 @@ Item {
         onClicked: root.day.undo()
     }
     Repeater { model: root.isAtFire && root.day.fire.sheet === "piece" ? 1 : 0; PieceSheet { z: 2; anchors.fill: parent; day: root.day } }
-    Repeater { model: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece" ? 1 : 0; FirePadSheet { z: 2; anchors.fill: parent; day: root.day } }
+    Repeater { model: root.isAtFire && root.day.fire.sheet === "several" ? 1 : 0; SeveralSheet { z: 2; anchors.fill: parent; day: root.day } }
+    Repeater { model: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece" && root.day.fire.sheet !== "several" ? 1 : 0; FirePadSheet { z: 2; anchors.fill: parent; day: root.day } }
     Repeater { model: root.sheet === "bell" ? 1 : 0; MoveBellSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
     Repeater { model: root.sheet === "speed" ? 1 : 0; SpeedSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
     Repeater { model: root.record.entry.ask.step !== "" ? 1 : 0; FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board } }

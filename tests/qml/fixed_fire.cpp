@@ -1,6 +1,7 @@
 // The fire of the day that stands still.
 
 #include <chrono>
+#include <cmath>
 
 #include "fixed_day.h"
 
@@ -50,6 +51,7 @@ app::PieceCard leg(std::int32_t number, std::int32_t kind, Instant now) {
         card.lastReading = celsius(52);
         card.lastReadAt = now - minutes(2);
         card.lastJudgement = true;
+        card.roast = cook::Lethality{seconds(20), 0};
     } else if (number == 2) {
         card.state = app::PieceState::OnCoolSide;
     } else if (number == 3) {
@@ -72,6 +74,23 @@ app::KindCard kindOf(LocalText name, double thickness, std::int32_t pieces, std:
     return card;
 }
 
+/// The core of a class from 21 minutes ago to its pull, so many minutes from now, and a little on,
+/// with the readings of `piece`.
+void draw(app::KindCard& kind, std::int32_t piece, Instant now, int pull,
+          std::initializer_list<std::pair<int, double>> readings) {
+    constexpr int kLaid = -21;
+    kind.drawnPiece = piece;
+    for (int at = kLaid; at <= pull + 4; ++at) {
+        const double share = static_cast<double>(at - kLaid) / (pull - kLaid);
+        const double likely = 8 + 46 * std::pow(share, 1.2);
+        const double reach = 5 * share;
+        kind.curve.push_back({now + minutes(at),
+                              {celsius(likely - reach), celsius(likely), celsius(likely + reach)}});
+    }
+    for (const auto& [at, shown] : readings)
+        kind.readings.push_back({now + minutes(at), celsius(shown)});
+}
+
 }  // namespace
 
 app::FireCards orchardFire(Instant now) {
@@ -92,6 +111,9 @@ app::FireCards orchardFire(Instant now) {
     batch.kinds = {kindOf(both("Thin legs", "Piernas delgadas"), 62, 3, 1, minutes(4)),
                    kindOf(both("Middle legs", "Piernas medianas"), 74, 3, 0, minutes(16)),
                    kindOf(both("Thick legs", "Piernas gruesas"), 88, 2, 0, minutes(24))};
+    draw(batch.kinds[0], 1, now, 0, {{-9, 30}, {-2, 52}});
+    draw(batch.kinds[1], 5, now, 16, {{-6, 24}});
+    draw(batch.kinds[2], 7, now, 24, {});
     for (std::int32_t number = 1; number <= 8; ++number)
         batch.pieces.push_back(leg(number, number <= 3 ? 0 : number <= 6 ? 1 : 2, now));
 
@@ -116,7 +138,10 @@ app::FireCards orchardFire(Instant now) {
     grate.width = mm(460);
     grate.coolSide = mm(400);
     grate.batches = {batch.task};
-    grate.coal.handTests = {{now - minutes(20), seconds(4), celsius(180), celsius(205)}};
+    grate.coal.handTests = {{now - minutes(38), seconds(2), celsius(230), celsius(260)},
+                            {now - minutes(26), seconds(3), celsius(205), celsius(230)},
+                            {now - minutes(20), seconds(4), celsius(180), celsius(205)}};
+    grate.coal.thermometer = {{now - minutes(12), celsius(188)}};
     grate.coal.topUpBy = now + minutes(25);
     app::FireCards cards;
     cards.grates = {grate};

@@ -12,6 +12,7 @@ inline constexpr const char* kPlaces[] = {
     "fire",
     "firePiece",
     "fireProbe",
+    "fireSeveral",
     "buffet",
     "sheet",
     "more",

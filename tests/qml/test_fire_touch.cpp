@@ -87,6 +87,22 @@ void workTheFire(const Glass& glass) {
     CHECK(piece(walk, 3).state == app::PieceState::Pulled);
     walk.undo();
     CHECK(piece(walk, 3).state != app::PieceState::Pulled);
+
+    walk.touch(walk.button(text("Pull several")));
+    CHECK_FALSE(walk.app.day().fire()->canPullSeveral());
+    for (const std::int32_t number : {4, 6})
+        walk.touch(scene::find(walk.app.root(), [&](QQuickItem& item) {
+            return roleOf(item) == QAccessible::CheckBox &&
+                   nameOf(item).startsWith(text("Piece %1,").arg(number));
+        }));
+    const auto both =
+        walk.note<journal::PiecesPulled>(walk.button(text("Pull 2 pieces into pan 1")));
+    CHECK(both.pieces == std::vector<std::int32_t>{4, 6});
+    CHECK(walk.find(QAccessible::Dialog, {}) == nullptr);
+    CHECK(walk.app.look()->fire.pans.at(0).pulled == 2);
+    walk.undo();
+    CHECK(piece(walk, 4).state != app::PieceState::Pulled);
+    CHECK(piece(walk, 6).state != app::PieceState::Pulled);
     for (const auto& complaint : takeComplaints())
         FAIL_CHECK(complaint);
 }

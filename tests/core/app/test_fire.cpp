@@ -246,6 +246,26 @@ TEST_CASE("a piece moved to the cool side lies there and takes longer") {
     CHECK(day.piece(thin[0]).centre == before.centre);
 }
 
+TEST_CASE("readings of a whole piece are counted by the published roast table") {
+    LambDay day;
+    day.begin();
+    day.wait(15min);
+    REQUIRE(day.session->readPiece(day.lamb, 1, celsius(60)));
+    CHECK_FALSE(day.piece(1).roast);  // one reading is no history
+    day.wait(4min);
+    REQUIRE(day.session->readPiece(day.lamb, 1, celsius(60)));
+    REQUIRE(day.piece(1).roast);
+    // At the row of the table itself a minute is a minute.
+    CHECK(minutes(day.piece(1).roast->equivalent) == Approx(4));
+    CHECK(day.piece(1).roast->gaps == 0);
+    CHECK_FALSE(day.piece(2).roast);
+
+    day.wait(20min);
+    REQUIRE(day.session->readPiece(day.lamb, 1, celsius(60)));
+    CHECK(minutes(day.piece(1).roast->equivalent) == Approx(4));  // too long a gap for a guess
+    CHECK(day.piece(1).roast->gaps == 1);
+}
+
 TEST_CASE("measured thicknesses replace the described ones, and the map is laid anew") {
     LambDay day;
     REQUIRE(day.session->testByHand(day.grate, 4s));
