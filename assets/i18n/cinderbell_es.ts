@@ -1700,6 +1700,38 @@
         <source>6 in</source>
         <translation>15 cm</translation>
     </message>
+    <message>
+        <source>Beef</source>
+        <translation>Res</translation>
+    </message>
+    <message>
+        <source>Lamb</source>
+        <translation>Cordero</translation>
+    </message>
+    <message>
+        <source>Pork</source>
+        <translation>Cerdo</translation>
+    </message>
+    <message>
+        <source>Rare</source>
+        <translation>Rojo inglés</translation>
+    </message>
+    <message>
+        <source>Medium rare</source>
+        <translation>Medio rojo</translation>
+    </message>
+    <message>
+        <source>Medium</source>
+        <translation>Término medio</translation>
+    </message>
+    <message>
+        <source>Medium well</source>
+        <translation>Tres cuartos</translation>
+    </message>
+    <message>
+        <source>Well done</source>
+        <translation>Bien cocido</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Day</name>
@@ -1956,6 +1988,10 @@
     <message>
         <source>%1 things to settle first</source>
         <translation>Falta resolver %1 cosas</translation>
+    </message>
+    <message>
+        <source>A plan is being searched…</source>
+        <translation>Se busca un plan…</translation>
     </message>
 </context>
 <context>
@@ -2222,6 +2258,18 @@
         <source>This cannot be kept. Take it back, or type it anew.</source>
         <translation>Esto no se puede guardar. Deshágalo o escríbalo de nuevo.</translation>
     </message>
+    <message>
+        <source>Only whole meat is of one animal. Take the animal away, or choose whole meat.</source>
+        <translation>Solo la carne entera es de un animal. Quite el animal o elija carne entera.</translation>
+    </message>
+    <message>
+        <source>Either a doneness, of meat or fish only, or a temperature of your own. Keep one.</source>
+        <translation>O un término, solo de carne o pescado, o una temperatura propia. Deje uno.</translation>
+    </message>
+    <message>
+        <source>Without a place: %1. Choose another place there first.</source>
+        <translation>Sin lugar: %1. Elija antes otro lugar ahí.</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::FieldList</name>
@@ -2256,6 +2304,10 @@
     <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Quitar</translation>
     </message>
 </context>
 <context>
@@ -3239,6 +3291,73 @@
     </message>
 </context>
 <context>
+    <name>cinder::face::LibraryFields</name>
+    <message>
+        <source>From your events</source>
+        <translation>De sus eventos</translation>
+    </message>
+    <message>
+        <source>%1; changed %2 times</source>
+        <translation>%1; cambió %2 veces</translation>
+    </message>
+    <message>
+        <source>%1; changed once</source>
+        <translation>%1; cambió una vez</translation>
+    </message>
+    <message>
+        <source>On the menu</source>
+        <translation>En el menú</translation>
+    </message>
+    <message>
+        <source>Learnt on %1</source>
+        <translation>Aprendido el %1</translation>
+    </message>
+    <message>
+        <source>As first cooked on %1</source>
+        <translation>Como se hizo primero el %1</translation>
+    </message>
+    <message>
+        <source>As changed for %1</source>
+        <translation>Como se cambió para el %1</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>1 event, on %1</source>
+        <translation>1 evento, el %1</translation>
+    </message>
+    <message>
+        <source>%1 events, the last on %2</source>
+        <translation>%1 eventos, el último el %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, before %3</source>
+        <translation>%1 %2, antes %3</translation>
+    </message>
+    <message>
+        <source>%1 of 100 take it, before %2</source>
+        <translation>lo toman %1 de 100, antes %2</translation>
+    </message>
+    <message>
+        <source>pulled by doneness</source>
+        <translation>se saca por término</translation>
+    </message>
+    <message>
+        <source>pulled at %1</source>
+        <translation>se saca a %1</translation>
+    </message>
+    <message>
+        <source>%1 steps, before %2</source>
+        <translation>%1 pasos, antes %2</translation>
+    </message>
+    <message>
+        <source>Contains: %1</source>
+        <translation>Contiene: %1</translation>
+    </message>
+</context>
+<context>
     <name>cinder::face::LineView</name>
     <message>
         <source>Card: no declared allergen</source>
@@ -3562,10 +3681,6 @@
         <translation>Preparar</translation>
     </message>
     <message>
-        <source>On the menu</source>
-        <translation>En el menú</translation>
-    </message>
-    <message>
         <source>Steps</source>
         <translation>Pasos</translation>
     </message>
@@ -3588,10 +3703,6 @@
     <message>
         <source>Take off the menu</source>
         <translation>Quitar del menú</translation>
-    </message>
-    <message>
-        <source>Contains: %1</source>
-        <translation>Contiene: %1</translation>
     </message>
     <message>
         <source>Name</source>
@@ -3620,42 +3731,6 @@
     <message>
         <source>Pull at, in the middle</source>
         <translation>Sacar a, en el centro</translation>
-    </message>
-    <message>
-        <source>Pieces</source>
-        <translation>Piezas</translation>
-    </message>
-    <message>
-        <source>For a hundred guests</source>
-        <translation>Para cien invitados</translation>
-    </message>
-    <message>
-        <source>In all</source>
-        <translation>En total</translation>
-    </message>
-    <message>
-        <source>Length</source>
-        <translation>Largo</translation>
-    </message>
-    <message>
-        <source>Width</source>
-        <translation>Ancho</translation>
-    </message>
-    <message>
-        <source>Width of the thin end</source>
-        <translation>Ancho de la punta</translation>
-    </message>
-    <message>
-        <source>Weight of one, raw</source>
-        <translation>Peso de una, cruda</translation>
-    </message>
-    <message>
-        <source>%1: thickness</source>
-        <translation>%1: grosor</translation>
-    </message>
-    <message>
-        <source>%1: share of all pieces</source>
-        <translation>%1: parte de las piezas</translation>
     </message>
     <message>
         <source>On the plate and on the line</source>
@@ -3706,16 +3781,75 @@
         <translation>A lo ancho de la mesa</translation>
     </message>
     <message>
-        <source>Ingredients</source>
-        <translation>Ingredientes</translation>
+        <source>Meat</source>
+        <translation>Carne</translation>
     </message>
     <message>
-        <source>%1: share of the dish</source>
-        <translation>%1: parte del plato</translation>
+        <source>How far it is taken</source>
+        <translation>Término</translation>
     </message>
     <message>
-        <source>%1: ready of bought</source>
-        <translation>%1: listo de lo comprado</translation>
+        <source>%1, pulled at %2</source>
+        <translation>%1, se saca a %2</translation>
+    </message>
+    <message>
+        <source>Own temperature</source>
+        <translation>Temperatura propia</translation>
+    </message>
+    <message>
+        <source>Published minimum %1 for %2</source>
+        <translation>Mínimo publicado %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Published minimum %1</source>
+        <translation>Mínimo publicado %1</translation>
+    </message>
+    <message>
+        <source>The target lies below it: only a thermometer tells whether a piece reached it.</source>
+        <translation>La meta está por debajo: solo un termómetro dice si una pieza lo alcanzó.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::NameFields</name>
+    <message>
+        <source>Skills</source>
+        <translation>Habilidades</translation>
+    </message>
+    <message>
+        <source>A skill</source>
+        <translation>Una habilidad</translation>
+    </message>
+    <message>
+        <source>One skill more</source>
+        <translation>Una habilidad más</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>New skill</source>
+        <translation>Nueva habilidad</translation>
+    </message>
+    <message>
+        <source>Where work is done</source>
+        <translation>Dónde se trabaja</translation>
+    </message>
+    <message>
+        <source>A place</source>
+        <translation>Un lugar</translation>
+    </message>
+    <message>
+        <source>One place more</source>
+        <translation>Un lugar más</translation>
+    </message>
+    <message>
+        <source>New place</source>
+        <translation>Nuevo lugar</translation>
+    </message>
+    <message>
+        <source>Do without: %1</source>
+        <translation>Prescindir de: %1</translation>
     </message>
 </context>
 <context>
@@ -3770,6 +3904,93 @@
     <message>
         <source>This device writes no files.</source>
         <translation>Este dispositivo no escribe archivos.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::PartFields</name>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>For a hundred guests</source>
+        <translation>Para cien invitados</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Width of the thin end</source>
+        <translation>Ancho de la punta</translation>
+    </message>
+    <message>
+        <source>Weight of one, raw</source>
+        <translation>Peso de una, cruda</translation>
+    </message>
+    <message>
+        <source>A thickness</source>
+        <translation>Un grosor</translation>
+    </message>
+    <message>
+        <source>%1: thickness</source>
+        <translation>%1: grosor</translation>
+    </message>
+    <message>
+        <source>%1: share of all pieces</source>
+        <translation>%1: parte de las piezas</translation>
+    </message>
+    <message>
+        <source>%1: none of these</source>
+        <translation>%1: ninguna de estas</translation>
+    </message>
+    <message>
+        <source>One thickness more</source>
+        <translation>Un grosor más</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Thicker pieces</source>
+        <translation>Piezas más gruesas</translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation>Ingredientes</translation>
+    </message>
+    <message>
+        <source>One ingredient more</source>
+        <translation>Un ingrediente más</translation>
+    </message>
+    <message>
+        <source>New ingredient</source>
+        <translation>Nuevo ingrediente</translation>
+    </message>
+    <message>
+        <source>An ingredient</source>
+        <translation>Un ingrediente</translation>
+    </message>
+    <message>
+        <source>%1: share of the dish</source>
+        <translation>%1: parte del plato</translation>
+    </message>
+    <message>
+        <source>%1: none of it</source>
+        <translation>%1: nada de esto</translation>
+    </message>
+    <message>
+        <source>%1: ready of bought</source>
+        <translation>%1: listo de lo comprado</translation>
     </message>
 </context>
 <context>
@@ -4118,6 +4339,22 @@
     <message>
         <source>Take the temperature every</source>
         <translation>Tomar la temperatura cada</translation>
+    </message>
+    <message>
+        <source>Work of the day</source>
+        <translation>Trabajo del día</translation>
+    </message>
+    <message>
+        <source>%1: wait no longer</source>
+        <translation>%1: ya no esperar</translation>
+    </message>
+    <message>
+        <source>Wait for something more</source>
+        <translation>Esperar algo más</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Esperar</translation>
     </message>
 </context>
 <context>

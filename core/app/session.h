@@ -4,6 +4,7 @@
 /// and the command line go through here and nowhere else. Single-threaded; long searches are
 /// handed out as values to run elsewhere (`planningProblem`, `publishPlan`).
 
+#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -22,6 +23,7 @@
 #include "event/fault.h"
 #include "journal/operation.h"
 #include "journal/store.h"
+#include "learn/methods.h"
 #include "live/day.h"
 #include "live/remaining.h"
 #include "plan/planner.h"
@@ -88,6 +90,13 @@ struct Restored {
 /// One touch of the editor: the draft as it then is, or the faults that stop it (event/edit.h).
 using Edit = std::function<event::Edited(event::Event)>;
 
+/// Plans an event from its description alone; on any thread. When the arrival comes too late for
+/// any plan, the plan is the best for a crew that came in time: the projection then starts at the
+/// arrival and says how late the bell will be, and the promise page what would help. Ends early,
+/// with what it has, when `stop` becomes true. (session_draft.cpp)
+[[nodiscard]] Result<live::RunSheet, Refusal> planFor(const event::Event& event,
+                                                      const std::atomic<bool>* stop = nullptr);
+
 class Session {
   public:
     struct State;
@@ -132,6 +141,11 @@ class Session {
     /// The draft becomes the event: checked, planned and published. BadEvent with every fault, or
     /// NoPlan; the draft stays as it is then.
     [[nodiscard]] Result<void, Refusal> planDraft();
+    /// The two ends of `planDraft`, with `planFor` between them on another thread. Publishing fails
+    /// with NotNow when the draft is another one by now.
+    [[nodiscard]] Result<event::Event, Refusal> draftToPlan() const;
+    [[nodiscard]] Result<void, Refusal> publishDraft(const event::Event& planned,
+                                                     const live::RunSheet& sheet);
 
     /// A copy of the open event on a simulated clock that starts `lead` before its first task.
     [[nodiscard]] Result<EventId, Refusal> rehearse(int speed, Duration lead);
@@ -222,6 +236,10 @@ class Session {
     [[nodiscard]] Result<void, Refusal> markInterrupted(const TaskId& task, bool isInterrupted);
     /// An accepted figure goes into the next event made from this one (documentOf).
     [[nodiscard]] Result<void, Refusal> answerLesson(const std::string& figure, bool isAccepted);
+
+    /// What has become of the methods of the dishes, out of the events of this store that were
+    /// planned (learn/methods.h); the newest `kPastEvents` of them.
+    [[nodiscard]] Result<std::vector<learn::MethodHistory>, Refusal> methods() const;
 
     // --- quantities, line and van (session_lists.cpp) ---
     /// Everything the event comes to; null while none is open. The same pointer until something is

@@ -130,6 +130,25 @@ Result<Debrief, Refusal> Session::debrief() const {
     return debrief;
 }
 
+Result<std::vector<learn::MethodHistory>, Refusal> Session::methods() const {
+    static constexpr std::string_view kKinds[] = {"described", "serve-moved", "lesson", "undone"};
+    auto entries = events();
+    if (!entries) return fail(std::move(entries.error()));
+    std::erase_if(*entries,
+                  [](const EventEntry& entry) { return entry.isRehearsal || entry.isDraft; });
+    std::sort(entries->begin(), entries->end(),
+              [](const EventEntry& a, const EventEntry& b) { return a.serve > b.serve; });
+    entries->resize(std::min(entries->size(), kPastEvents));
+    std::vector<learn::DescribedEvent> described;
+    for (const EventEntry& entry : *entries) {
+        const auto operations = state_->store.readKinds(entry.id, kKinds);
+        if (!operations) return fail(refusalFor(operations.error()));
+        live::Day day = live::fold(*operations, state_->documents);
+        if (day.event) described.push_back({*std::move(day.event), std::move(day.debrief.lessons)});
+    }
+    return learn::methodHistories(std::move(described));
+}
+
 Taken Session::markInterrupted(const TaskId& task, bool isInterrupted) {
     const auto found = state_->find(task);
     if (!found) return fail(found.error());

@@ -59,14 +59,16 @@ const journal::Operation* lastEdit(const std::vector<journal::Operation>& operat
 
 }  // namespace
 
-Result<live::RunSheet, Refusal> planFor(const event::Event& event) {
+Result<live::RunSheet, Refusal> planFor(const event::Event& event, const std::atomic<bool>* stop) {
     auto problem = plan::build(event);
     if (!problem) return fail(faulty(std::move(problem.error())));
-    auto found = plan::makePlan(*problem);
+    plan::Search search;
+    search.stop = stop;
+    auto found = plan::makePlan(*problem, search);
     if (!found && problem->arrival) {
         auto inTime = *problem;
         inTime.arrival.reset();
-        if (auto open = plan::makePlan(inTime)) found = std::move(open);
+        if (auto open = plan::makePlan(inTime, search)) found = std::move(open);
     }
     if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
     return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
@@ -139,11 +141,34 @@ Taken Session::undoEdit() {
     return state_->record(journal::Undone{last->id});
 }
 
-Taken Session::planDraft() {
+Result<event::Event, Refusal> Session::draftToPlan() const {
     if (auto no = state_->objection()) return fail(std::move(*no));
     const event::Event* written = draft();
     if (!written) return refuse(Why::NoEvent);
-    return redescribe(event::write(*written));
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    auto whole = event::parse(event::write(*written));
+    if (!whole) return fail(faulty(std::move(whole.error())));
+    return *std::move(whole);
+}
+
+Taken Session::publishDraft(const event::Event& planned, const live::RunSheet& sheet) {
+    const auto now = draftToPlan();
+    if (!now) return fail(now.error());
+    if (*now != planned) return refuse(Why::NotNow, "the event was changed while it was planned");
+    std::vector<journal::Body> bodies;
+    bodies.emplace_back(journal::EventDescribed{event::write(planned)});
+    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(sheet)});
+    if (auto stored = state_->recordAll(planned.id, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    return open(planned.id);
+}
+
+Taken Session::planDraft() {
+    const auto event = draftToPlan();
+    if (!event) return fail(event.error());
+    const auto sheet = planFor(*event);
+    if (!sheet) return fail(sheet.error());
+    return publishDraft(*event, *sheet);
 }
 
 }  // namespace cinder::app

@@ -99,11 +99,6 @@ struct Session::State {
     [[nodiscard]] std::optional<Reversible> reversible() const;
 };
 
-/// Plans an event from its document alone. When the arrival comes too late for any plan, the plan
-/// is the best for a crew that came in time: the projection then starts at the arrival and says how
-/// late the bell will be, and the promise page what would help. (session_draft.cpp)
-[[nodiscard]] Result<live::RunSheet, Refusal> planFor(const event::Event& event);
-
 [[nodiscard]] Refusal refusalFor(const journal::StoreError& error);
 
 }  // namespace cinder::app

@@ -117,6 +117,50 @@ Edited withSite(Event draft, Site site) {
     return settled(draft);
 }
 
+Edited withStation(Event draft, Station station) {
+    const bool isNew = station.id.empty();
+    put(draft.site.stations, std::move(station), "station");
+    if (isNew) {
+        const auto& stations = draft.site.stations;
+        for (std::size_t i = 0; i + 1 < stations.size(); ++i) {
+            Walk walk{stations[i].id, stations.back().id, std::chrono::minutes{1}, {}};
+            draft.site.walks.push_back(std::move(walk));
+        }
+    }
+    return settled(draft);
+}
+
+Edited withoutStation(Event draft, const StationId& station) {
+    Site site = draft.site;
+    std::erase_if(site.stations, [&](const Station& one) { return one.id == station; });
+    return withSite(std::move(draft), std::move(site));
+}
+
+Edited withSkill(Event draft, Skill skill) {
+    put(draft.skills, std::move(skill), "skill");
+    return settled(draft);
+}
+
+Edited withoutSkill(Event draft, const SkillId& skill) {
+    const auto there = findById(draft.skills, skill);
+    if (there == draft.skills.end())
+        return refused({Fault::What::Dangling, "/skills", inQuotes(skill.text()), "/skills", {}});
+    Faults users;
+    forEachStep(draft, [&](const Dish*, const Step& step, const std::string& path) {
+        if (const Workers* workers = workersOf(step.hands); workers && workers->skill == skill)
+            users.push_back({Fault::What::Contradiction,
+                             path + "/hands/skill",
+                             inQuotes(skill.text()),
+                             "/skills",
+                             {}});
+    });
+    if (!users.empty()) return fail(std::move(users));
+    draft.skills.erase(there);
+    for (Person& person : draft.crew)
+        std::erase(person.skills, skill);
+    return settled(draft);
+}
+
 Edited withPerson(Event draft, Person person) {
     put(draft.crew, std::move(person), "person");
     return settled(draft);

@@ -31,10 +31,17 @@ using Edited = Result<Event, Faults>;
 /// Name, address, notes, arrival, travel, stations and walks. A station may go only when no step
 /// and no kit stands there.
 [[nodiscard]] Edited withSite(Event draft, Site site);
+/// In the place of the station with the same id; a new one without an id lies a minute's walk from
+/// every other.
+[[nodiscard]] Edited withStation(Event draft, Station station);
+[[nodiscard]] Edited withoutStation(Event draft, const StationId& station);
 
 // --- crew and kit --------------------------------------------------------------------------------
 [[nodiscard]] Edited withPerson(Event draft, Person person);
 [[nodiscard]] Edited withoutPerson(Event draft, const PersonId& person);
+[[nodiscard]] Edited withSkill(Event draft, Skill skill);
+/// Stopped by the steps that need it; nobody in the crew has it afterwards.
+[[nodiscard]] Edited withoutSkill(Event draft, const SkillId& skill);
 [[nodiscard]] Edited withGrate(Event draft, Grate grate);
 [[nodiscard]] Edited withEquipment(Event draft, Equipment equipment);
 [[nodiscard]] Edited withTable(Event draft, Table table);

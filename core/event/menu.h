@@ -94,11 +94,19 @@ enum class Course : std::uint8_t { Cold, Bread, Side, Main, Sauce };
 /// itself never states.
 enum class Food : std::uint8_t { WholeMeat, GroundMeat, Poultry, Fish, Egg, Plant, Dairy, Grain };
 
+/// The animal a whole piece is of.
+enum class Meat : std::uint8_t { Beef, Lamb, Pork };
+
+/// How far the cook takes meat or fish; where the pull target comes from when no temperature is
+/// wished.
+enum class Doneness : std::uint8_t { Rare, MediumRare, Medium, MediumWell, WellDone };
+
 struct Dish {
     DishId id;
     LocalText name;
     Course course = Course::Side;
     Food food = Food::Plant;
+    std::optional<Meat> meat;  ///< only of whole meat
     /// Place along the line, from 1.
     std::int32_t order = 1;
     std::vector<Diet> suits;
@@ -106,6 +114,8 @@ struct Dish {
     std::optional<Pieces> pieces;
     /// Core temperature at which the cook wants to pull it; a wish, no safety limit.
     std::optional<Temperature> pullAt;
+    /// Instead of `pullAt`, and only of meat and fish.
+    std::optional<Doneness> doneness;
     std::vector<Step> method;
     std::optional<Serving> serving;
     std::vector<Ahead> ahead;

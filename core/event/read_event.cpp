@@ -162,12 +162,14 @@ void readDish(const Node& node, Dish& out) {
     members.required("name", out.name, kRead);
     members.required("course", out.course, kWord);
     members.required("food", out.food, kWord);
+    members.optional("meat", out.meat, kWord);
     members.required("order", out.order, whole(kPlaceRange));
     members.optional("suits", out.suits, list(kAnyEntries, kWord));
     members.required("contains", out.contains, list(kAnyEntries, kWord));
     members.optional("pieces", out.pieces, readPieces);
     members.optional("pullAtCelsius", out.pullAt,
                      [](const Node& n, Temperature& t) { readCelsius(n, kPullCelsius, t); });
+    members.optional("doneness", out.doneness, kWord);
     members.required("method", out.method, list(kSomeEntries, readStep));
     members.optional("serving", out.serving, readServing);
     members.optional("ahead", out.ahead, list(kAnyEntries, readAhead));

@@ -35,11 +35,14 @@ bool forbids(Diet diet, Allergen allergen) {
     return false;
 }
 
+bool isMeatOrFish(Food food) {
+    return food == Food::WholeMeat || food == Food::GroundMeat || food == Food::Poultry ||
+           food == Food::Fish;
+}
+
 bool forbids(Diet diet, Food food) {
-    const bool isMeat = food == Food::WholeMeat || food == Food::GroundMeat ||
-                        food == Food::Poultry || food == Food::Fish;
-    if (diet == Diet::Vegetarian) return isMeat;
-    if (diet == Diet::Vegan) return isMeat || food == Food::Egg || food == Food::Dairy;
+    if (diet == Diet::Vegetarian) return isMeatOrFish(food);
+    if (diet == Diet::Vegan) return isMeatOrFish(food) || food == Food::Egg || food == Food::Dairy;
     return diet == Diet::DairyFree && food == Food::Dairy;
 }
 
@@ -58,6 +61,17 @@ void checkDiets(const Dish& dish, const std::string& path, Faults& faults) {
                                   joinPath(path + "/contains", k),
                                   {}});
     }
+}
+
+void checkDoneness(const Dish& dish, const std::string& path, Faults& faults) {
+    const auto against = [&](const char* member, std::string_view word, const char* other) {
+        faults.push_back(
+            {Fault::What::Contradiction, path + member, inQuotes(word), path + other, {}});
+    };
+    if (dish.meat && dish.food != Food::WholeMeat) against("/meat", wordFor(*dish.meat), "/food");
+    if (!dish.doneness) return;
+    if (!isMeatOrFish(dish.food)) against("/doneness", wordFor(*dish.doneness), "/food");
+    if (dish.pullAt) against("/doneness", wordFor(*dish.doneness), "/pullAtCelsius");
 }
 
 void checkPieces(const Pieces& pieces, const std::string& path, Faults& faults) {
@@ -167,6 +181,7 @@ void checkKit(const Kit& kit, const Defined& defined, Faults& faults) {
 void checkDish(const Dish& dish, const std::string& path, const Event& event,
                const Defined& defined, Faults& faults) {
     checkDiets(dish, path, faults);
+    checkDoneness(dish, path, faults);
     if (dish.pieces) checkPieces(*dish.pieces, path + "/pieces", faults);
     checkServing(dish, path, faults);
     for (std::size_t s = 0; s < dish.method.size(); ++s)
@@ -175,6 +190,7 @@ void checkDish(const Dish& dish, const std::string& path, const Event& event,
 
 void checkCard(const Dish& dish, Faults& faults) {
     checkDiets(dish, {}, faults);
+    checkDoneness(dish, {}, faults);
     if (dish.pieces) checkPieces(*dish.pieces, "/pieces", faults);
     checkServing(dish, {}, faults);
     std::map<StepId, std::string> steps;

@@ -32,13 +32,6 @@ struct Examined {
     }
 };
 
-const Workers* workersOf(const Hands& hands) {
-    if (const auto* whole = std::get_if<HandsWhole>(&hands)) return &whole->workers;
-    if (const auto* start = std::get_if<HandsAtStart>(&hands)) return &start->workers;
-    if (const auto* tended = std::get_if<HandsTended>(&hands)) return &tended->workers;
-    return nullptr;
-}
-
 void checkDuration(const Examined& it) {
     const Estimate& estimate = it.step.duration;
     if (estimate.low > estimate.usual)

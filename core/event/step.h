@@ -75,6 +75,10 @@ struct HandsTended {
 };
 using Hands = std::variant<HandsFree, HandsWhole, HandsAtStart, HandsTended>;
 
+/// Who is asked for; null where nobody is.
+[[nodiscard]] const Workers* workersOf(const Hands& hands);
+[[nodiscard]] Workers* workersOf(Hands& hands);
+
 /// Kit that is occupied while the step lasts, by count: shelves, chafers, burners. On a grate the
 /// unit is one millimetre of its length, over its whole width.
 struct Use {

@@ -109,6 +109,21 @@ std::span<const Word<Food>> wordsOf(Food) {
     return kWords;
 }
 
+std::span<const Word<Meat>> wordsOf(Meat) {
+    static constexpr std::array<Word<Meat>, 3> kWords{
+        {{Meat::Beef, "beef"}, {Meat::Lamb, "lamb"}, {Meat::Pork, "pork"}}};
+    return kWords;
+}
+
+std::span<const Word<Doneness>> wordsOf(Doneness) {
+    static constexpr std::array<Word<Doneness>, 5> kWords{{{Doneness::Rare, "rare"},
+                                                           {Doneness::MediumRare, "mediumRare"},
+                                                           {Doneness::Medium, "medium"},
+                                                           {Doneness::MediumWell, "mediumWell"},
+                                                           {Doneness::WellDone, "wellDone"}}};
+    return kWords;
+}
+
 std::span<const Word<Vessel>> wordsOf(Vessel) {
     static constexpr std::array<Word<Vessel>, 6> kWords{{{Vessel::Chafer, "chafer"},
                                                          {Vessel::ColdPan, "coldPan"},

@@ -32,6 +32,8 @@ enum class HandsMode : std::uint8_t { None, Whole, Start, Tended };
 [[nodiscard]] std::span<const Word<Allergen>> wordsOf(Allergen);
 [[nodiscard]] std::span<const Word<Course>> wordsOf(Course);
 [[nodiscard]] std::span<const Word<Food>> wordsOf(Food);
+[[nodiscard]] std::span<const Word<Meat>> wordsOf(Meat);
+[[nodiscard]] std::span<const Word<Doneness>> wordsOf(Doneness);
 [[nodiscard]] std::span<const Word<Vessel>> wordsOf(Vessel);
 [[nodiscard]] std::span<const Word<PanSize>> wordsOf(PanSize);
 [[nodiscard]] std::span<const Word<PanDepth>> wordsOf(PanDepth);

@@ -217,10 +217,12 @@ Json write(const Dish& dish) {
                 {"course", wordFor(dish.course)},
                 {"food", wordFor(dish.food)},
                 {"order", dish.order}};
+    if (dish.meat) object["meat"] = wordFor(*dish.meat);
     if (!dish.suits.empty()) object["suits"] = wordList(dish.suits);
     object["contains"] = wordList(dish.contains);
     if (dish.pieces) object["pieces"] = write(*dish.pieces);
     if (dish.pullAt) object["pullAtCelsius"] = number(dish.pullAt->celsius());
+    if (dish.doneness) object["doneness"] = wordFor(*dish.doneness);
     object["method"] = list(dish.method, [](const Step& step) { return write(step); });
     if (dish.serving) object["serving"] = write(*dish.serving);
     if (!dish.ahead.empty())

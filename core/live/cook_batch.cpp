@@ -78,31 +78,27 @@ void addFacts(const PieceFacts& facts, cook::PieceOnGrate& piece, CookBatch& mad
 
 }  // namespace
 
-std::optional<MeatModel> meatModelOf(event::Food food) {
-    switch (food) {
-        case event::Food::WholeMeat:
-            return MeatModel{cook::kLeanBeef, cook::Meat::IntactBeef};
-        case event::Food::GroundMeat:
-            return MeatModel{cook::kFattyMeat, cook::Meat::GroundMeat};
-        case event::Food::Poultry:
-            return MeatModel{cook::kChickenBreast, cook::Meat::Poultry};
-        case event::Food::Fish:
-            return MeatModel{cook::kWhiteFish, cook::Meat::Fish};
-        case event::Food::Egg:
-        case event::Food::Plant:
-        case event::Food::Dairy:
-        case event::Food::Grain:
+std::optional<MeatModel> meatModelOf(const OnGrate& batch) {
+    const auto meat = meatOf(batch.food, batch.meat);
+    if (!meat) return std::nullopt;
+    switch (*meat) {
+        case cook::Meat::IntactBeef:
+        case cook::Meat::IntactLamb:
+            return MeatModel{cook::kLeanBeef, *meat};
+        case cook::Meat::IntactPork:
+            return MeatModel{cook::kPorkLoin, *meat};
+        case cook::Meat::GroundMeat:
+            return MeatModel{cook::kFattyMeat, *meat};
+        case cook::Meat::Poultry:
+            return MeatModel{cook::kChickenBreast, *meat};
+        case cook::Meat::Fish:
             break;
     }
-    return std::nullopt;
+    return MeatModel{cook::kWhiteFish, *meat};
 }
 
 Temperature pullTargetOf(const OnGrate& batch) {
-    if (batch.pullAt) return *batch.pullAt;
-    const auto model = meatModelOf(batch.food);
-    if (!model) return {};
-    const auto medium = cook::pullTarget(model->minimumOf, cook::Doneness::Medium);
-    return medium ? medium->pullAt : cook::safeMinimum(model->minimumOf).temperature;
+    return pullTargetOf(batch.food, batch.meat, batch.doneness, batch.pullAt);
 }
 
 std::vector<cook::FireReading> fireReadings(const GrateFacts& grate) {
@@ -121,7 +117,7 @@ std::vector<cook::FireReading> fireReadings(const GrateFacts& grate) {
 CookBatch cookBatchOf(const LaidBatch& known, std::vector<cook::FireReading> fire) {
     CookBatch made;
     // Compositions of this file are whole, so properties always exist.
-    made.batch.food = *cook::meatProperties(meatModelOf(known.batch.food)->composition);
+    made.batch.food = *cook::meatProperties(meatModelOf(known.batch)->composition);
     made.batch.fire = std::move(fire);
     made.batch.pullAt = pullTargetOf(known.batch);
     if (known.batch.turnEvery >= std::chrono::seconds(10))

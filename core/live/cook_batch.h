@@ -3,6 +3,7 @@
 /// From the facts of a batch to what the heat model is fitted to; internal to core/live.
 
 #include "live/fire_forecast.h"
+#include "live/pull_target.h"
 
 namespace cinder::live {
 
@@ -11,10 +12,8 @@ struct MeatModel {
     cook::Composition composition;
     cook::Meat minimumOf;
 };
-[[nodiscard]] std::optional<MeatModel> meatModelOf(event::Food food);
+[[nodiscard]] std::optional<MeatModel> meatModelOf(const OnGrate& batch);
 
-/// The dish's wish, else medium for whole meat (common practice - no source), else the published
-/// minimum.
 [[nodiscard]] Temperature pullTargetOf(const OnGrate& batch);
 
 /// Readings of the fire under one grate, ascending; what no hand or thermometer can have told is

@@ -40,7 +40,7 @@ BatchForecast reportOf(const Day& day, OnGrate batch) {
     made.over = task.finished;
     if (!made.over && task.skipped) made.over = task.skipped;
     if (made.laid && made.over) made.over = std::max(*made.over, *made.laid);
-    const auto model = meatModelOf(batch.food);
+    const auto model = meatModelOf(batch);
     made.missing.notMeat = !model;
     made.missing.fire = fireReadings(grateFactsOf(day, batch.grate)).empty();
     made.missing.start = !facts.laid;

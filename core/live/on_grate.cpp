@@ -88,6 +88,8 @@ void addBatches(const event::Event& event, const event::Dish& dish, const event:
         batch.task = TaskId(name + "/" + std::to_string(++number));
         batch.dish = dish.id;
         batch.food = dish.food;
+        batch.meat = dish.meat;
+        batch.doneness = dish.doneness;
         batch.grate = bare.grate;
         batch.footprint = bare.footprint;
         batch.usedLength = bare.usedLength;

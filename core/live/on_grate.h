@@ -20,6 +20,8 @@ struct OnGrate {
     TaskId task;
     DishId dish;
     event::Food food = event::Food::Plant;
+    std::optional<event::Meat> meat;
+    std::optional<event::Doneness> doneness;
     ResourceId grate;
     grate::Footprint footprint;
     Length usedLength;

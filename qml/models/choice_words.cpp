@@ -42,6 +42,34 @@ QString ChoiceWords::of(event::Food food) {
     return {};
 }
 
+QString ChoiceWords::of(event::Meat meat) {
+    switch (meat) {
+        case event::Meat::Beef:
+            return tr("Beef");
+        case event::Meat::Lamb:
+            return tr("Lamb");
+        case event::Meat::Pork:
+            return tr("Pork");
+    }
+    return {};
+}
+
+QString ChoiceWords::of(event::Doneness doneness) {
+    switch (doneness) {
+        case event::Doneness::Rare:
+            return tr("Rare");
+        case event::Doneness::MediumRare:
+            return tr("Medium rare");
+        case event::Doneness::Medium:
+            return tr("Medium");
+        case event::Doneness::MediumWell:
+            return tr("Medium well");
+        case event::Doneness::WellDone:
+            return tr("Well done");
+    }
+    return {};
+}
+
 QString ChoiceWords::of(event::StepKind kind) {
     using event::StepKind;
     switch (kind) {

@@ -40,7 +40,9 @@ class Door {
     [[nodiscard]] virtual Taken edit(const app::Edit& edit, const std::string& field) = 0;
     [[nodiscard]] virtual bool canUndoEdit() const = 0;
     [[nodiscard]] virtual Taken undoEdit() = 0;
-    [[nodiscard]] virtual Taken planDraft() = 0;
+    [[nodiscard]] virtual Result<event::Event, app::Refusal> draftToPlan() const = 0;
+    [[nodiscard]] virtual Taken publishDraft(const event::Event& planned,
+                                             const live::RunSheet& sheet) = 0;
     [[nodiscard]] virtual Instant now() = 0;
 
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;
@@ -62,6 +64,8 @@ class Door {
     [[nodiscard]] virtual Result<app::Debrief, app::Refusal> debrief() = 0;
     [[nodiscard]] virtual Taken markInterrupted(const TaskId& task, bool isInterrupted) = 0;
     [[nodiscard]] virtual Taken answerLesson(const std::string& figure, bool isAccepted) = 0;
+    [[nodiscard]] virtual Result<std::vector<learn::MethodHistory>, app::Refusal> methods()
+        const = 0;
     [[nodiscard]] virtual Taken undo() = 0;
     [[nodiscard]] virtual Taken replan() = 0;
     /// The food-safety record of the open event.

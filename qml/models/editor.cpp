@@ -3,9 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <QDateTime>
-#include <QTimeZone>
-
 #include "event/draft.h"
 #include "event/json.h"
 #include "event/method_card.h"
@@ -37,7 +34,9 @@ bool isBelow(const std::string& path, const std::string& above) {
 }
 
 QString placeAbove(const QString& place) {
+    if (place.startsWith(u"method:")) return QStringLiteral("library");
     if (place.startsWith(u"dish:") || place == u"library") return QStringLiteral("menu");
+    if (place.startsWith(u"after:")) return QStringLiteral("step:") + place.section(u':', 1);
     if (place.startsWith(u"step:"))
         return QStringLiteral("dish:") + place.mid(5).section(u'/', 0, 0);
     if (place.startsWith(u"person:")) return QStringLiteral("crew");
@@ -47,13 +46,6 @@ QString placeAbove(const QString& place) {
 
 QString counted(std::size_t count, const QString& one, const QString& many) {
     return count == 1 ? one : many.arg(count);
-}
-
-/// One in the afternoon, four weeks from now: to be changed, and never in the past.
-ZonedInstant usualServe(Instant now) {
-    const QDate today = QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count()).date();
-    const QDateTime at(today.addDays(28), QTime(13, 0));
-    return {Instant{Duration{at.toMSecsSinceEpoch()}}, UtcOffset{at.offsetFromUtc() / 60}};
 }
 
 }  // namespace
@@ -66,6 +58,10 @@ Editor::Editor(Door& door, Settings& settings, EventFiles* files, Library librar
       words_(settings),
       library_(std::move(library)) {
     connect(&settings, &Settings::changed, this, [this] { tell(); });
+}
+
+Editor::~Editor() {
+    stop();
 }
 
 bool Editor::isCustomary() const {
@@ -88,87 +84,11 @@ const std::vector<event::Dish>& Editor::cards() const {
     return *cards_;
 }
 
-// --- beginning -----------------------------------------------------------------------------------
-
-void Editor::prepare() {
-    begins_.clear();
-    refusal_.clear();
-    std::vector<PartRow> rows;
-    for (std::string& document : library_.templates()) {
-        const auto blank = event::parseDraft(document);
-        if (!blank) continue;
-        const QString key = QStringLiteral("template:") + toText(blank->id.text());
-        rows.push_back({key, words_.name(blank->name), tr("From the beginning, kit and crew set")});
-        begins_[key] = std::move(document);
-    }
-    if (const auto events = door_.events())
-        for (const auto& entry : *events) {
-            if (entry.isRehearsal) continue;
-            rows.push_back({QStringLiteral("event:") + toText(entry.id.text()),
-                            words_.name(entry.name),
-                            tr("Like this one of %1").arg(words_.date(entry.serve, entry.offset))});
-        }
-    if (files_ != nullptr)
-        for (const std::string& name : files_->names())
-            rows.push_back(
-                {QStringLiteral("file:") + toText(name), toText(name), tr("From a file")});
-    beginnings_.show(std::move(rows));
-    Q_EMIT changed();
-}
-
-void Editor::begin(const QString& beginning) {
-    app::NewEvent wanted;
-    wanted.serve = usualServe(door_.now());
-    wanted.timeZone = QTimeZone::systemTimeZoneId().toStdString();
-    if (const auto known = begins_.find(beginning); known != begins_.end()) {
-        wanted.document = known->second;
-    } else if (beginning.startsWith(u"file:")) {
-        if (!readFile(beginning.mid(5), wanted)) return tell();
-    } else {
-        auto document = door_.documentOf(EventId(beginning.mid(6).toStdString()));
-        if (!document) return say(document.error(), {});
-        wanted.document = *std::move(document);
-    }
-    const auto id = door_.newDraft(wanted);
-    if (!id) return say(id.error(), {});
-    open();
-    Q_EMIT begun();
-}
-
-/// A file says its own time and place; it becomes an event of its own and writes over nothing.
-bool Editor::readFile(const QString& name, app::NewEvent& wanted) {
-    const auto document = files_ != nullptr ? files_->read(name.toStdString()) : std::nullopt;
-    const auto read = event::parseDraft(document.value_or(std::string()));
-    if (!read) {
-        const auto& fault = read.error().front();
-        refusal_ = tr("%1 is not an event this app can read: %2")
-                       .arg(name, fault.path.empty() ? tr("the file is damaged or something else")
-                                                     : toText(fault.path) + QStringLiteral(": ") +
-                                                           FaultWords::say(fault, {}, words_));
-        Q_EMIT changed();
-        return false;
-    }
-    wanted.document = *document;
-    wanted.serve = read->serve;
-    wanted.timeZone.clear();
-    return true;
-}
-
-void Editor::writeFile() {
-    const auto draft = door_.draft();
-    if (!draft || files_ == nullptr) return;
-    const auto path = files_->write(draft->id.text() + ".json", event::write(*draft));
-    written_ = path ? tr("Written: %1").arg(toText(*path)) : QString();
-    refusal_ = path ? QString()
-                    : tr("The file could not be written. Make room, or let the app use "
-                         "the documents folder.");
-    Q_EMIT changed();
-}
-
 void Editor::open() {
     said_.clear();
     refusal_.clear();
     written_.clear();
+    stop();
     place_.clear();
     tell();
     Q_EMIT placeChanged();
@@ -177,6 +97,7 @@ void Editor::open() {
 void Editor::go(const QString& place) {
     said_.clear();
     refusal_.clear();
+    if (place == u"library" || place.startsWith(u"method:")) readMethods();
     place_ = place;
     tell();
     Q_EMIT placeChanged();
@@ -186,6 +107,17 @@ bool Editor::back() {
     if (place_.isEmpty()) return false;
     go(placeAbove(place_));
     return true;
+}
+
+const learn::MethodHistory* Editor::method() const {
+    if (!place_.startsWith(u"method:")) return nullptr;
+    const auto at = place_.section(u':', 1).toULongLong();
+    return at < methods_.size() ? &methods_[at] : nullptr;
+}
+
+void Editor::readMethods() {
+    auto methods = door_.methods();
+    methods_ = methods ? *std::move(methods) : std::vector<learn::MethodHistory>{};
 }
 
 // --- editing -------------------------------------------------------------------------------------
@@ -201,6 +133,7 @@ bool Editor::take(const Field& field, const app::Edit& edit) {
     const QString target = field.target;
     said_.erase(key);
     refusal_.clear();
+    stop();
     const auto taken = door_.edit(edit, field.path);
     if (!taken) {
         say(taken.error(), key);
@@ -265,13 +198,50 @@ void Editor::act(const QString& key) {
 void Editor::undo() {
     said_.clear();
     refusal_.clear();
+    stop();
     if (const auto taken = door_.undoEdit(); !taken) return say(taken.error(), {});
     tell();
 }
 
+void Editor::stop() {
+    if (!search_) return;
+    isStopped_ = true;
+    search_->wait();
+    search_.reset();
+}
+
+void Editor::settle() {
+    if (search_) search_->wait();
+    QCoreApplication::processEvents();
+}
+
 void Editor::plan() {
     refusal_.clear();
-    if (const auto taken = door_.planDraft(); !taken) return say(taken.error(), {});
+    if (search_) return;
+    auto event = door_.draftToPlan();
+    if (!event) return say(event.error(), {});
+    isStopped_ = false;
+    // The thread touches nothing but its own copies; the result comes back as an event.
+    search_.reset(QThread::create([this, event = *std::move(event)] {
+        auto sheet = std::make_shared<Result<live::RunSheet, app::Refusal>>(
+            app::planFor(event, &isStopped_));
+        if (isStopped_) return;
+        QMetaObject::invokeMethod(this, [this, event, sheet] {
+            // A search that was stopped after its last look at `isStopped_` has nothing to say.
+            if (!search_) return;
+            search_->wait();
+            search_.reset();
+            publish(event, *sheet);
+        });
+    }));
+    search_->start();
+    tell();
+}
+
+void Editor::publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet) {
+    const Taken taken =
+        sheet ? door_.publishDraft(whole, *sheet) : Taken(fail(app::Refusal(sheet.error())));
+    if (!taken) return say(taken.error(), {});
     tell();
     Q_EMIT planned();
 }
@@ -284,17 +254,20 @@ std::vector<Field> Editor::fieldsOf(const event::Event& draft) const {
     if (place_ == u"when") addWhen(list);
     if (place_ == u"guests") addGuests(list);
     if (place_ == u"menu") addMenu(list);
-    if (place_ == u"library") addLibrary(list, cards());
+    if (place_ == u"library") addLibrary(list, cards(), methods_);
+    if (const auto* history = method()) addMethod(list, *history);
     if (place_ == u"site") addSite(list);
     if (place_ == u"crew") addCrew(list);
     if (place_ == u"kit") addKit(list);
     if (place_.startsWith(u"person:")) addPerson(list, PersonId(id));
     if (place_.startsWith(u"kit:")) addKitItem(list, ResourceId(id));
     if (place_.startsWith(u"dish:")) addDish(list, DishId(id));
-    if (place_.startsWith(u"step:")) {
-        const auto slash = id.find('/');
-        addStep(list, DishId(id.substr(0, slash)), StepId(id.substr(slash + 1)));
-    }
+    const auto slash = id.find('/');
+    if (slash == std::string::npos) return std::move(list.fields);
+    const DishId dish(id.substr(0, slash));
+    const StepId step(id.substr(slash + 1));
+    if (place_.startsWith(u"step:")) addStep(list, dish, step);
+    if (place_.startsWith(u"after:")) addOthers(list, dish, step);
     return std::move(list.fields);
 }
 
@@ -351,12 +324,13 @@ void Editor::tellTitle(const event::Event& draft) {
     for (const PartRow& row : parts_.rows())
         if (row.key == place_) title_ = row.name;
     if (place_ == u"library") title_ = tr("Library of dishes");
+    if (const auto* history = method()) title_ = words_.name(history->name);
     const auto id = place_.section(u':', 1).toStdString();
     for (const auto& dish : draft.menu) {
         if (place_ == QStringLiteral("dish:") + toText(dish.id.text()))
             title_ = words_.name(dish.name);
         for (const auto& step : dish.method)
-            if (place_ == QStringLiteral("step:") + toText(dish.id.text() + "/" + step.id.text()))
+            if (place_.section(u':', 1) == toText(dish.id.text() + "/" + step.id.text()))
                 title_ = words_.name(dish.name) + QStringLiteral(" · ") + words_.name(step.name);
     }
     for (const auto& person : draft.crew)
@@ -382,9 +356,10 @@ void Editor::tell() {
     faults_ = event::faultsOf(*draft);
     lacking_ = faults_.empty() ? quantity::reckon(*draft).faults : event::Faults{};
     isWhole_ = faults_.empty();
-    standing_ = isWhole_ ? tr("Nothing is missing.")
-                         : counted(faults_.size(), tr("1 thing to settle first"),
-                                   tr("%1 things to settle first"));
+    standing_ = search_    ? tr("A plan is being searched…")
+                : isWhole_ ? tr("Nothing is missing.")
+                           : counted(faults_.size(), tr("1 thing to settle first"),
+                                     tr("%1 things to settle first"));
     canUndo_ = door_.canUndoEdit();
     tellParts(*draft);
     tellTitle(*draft);

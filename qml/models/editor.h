@@ -4,11 +4,14 @@
 /// open, and what is still in the way of a plan. Every touch is an edit in the journal before it
 /// shows; undo has no end but the beginning of the draft.
 
+#include <atomic>
 #include <map>
+#include <memory>
 #include <vector>
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
+#include <QThread>
 
 #include "devices.h"
 #include "door.h"
@@ -24,7 +27,8 @@ class Editor : public QObject {
     /// The event's name and when it is served.
     Q_PROPERTY(QString name READ name NOTIFY changed)
     Q_PROPERTY(QString when READ when NOTIFY changed)
-    /// Where the editor is: "" is the list of parts; "guests", "dish:lamb", "step:lamb/rest", …
+    /// Where the editor is: "" is the list of parts; "guests", "dish:lamb", "step:lamb/rest",
+    /// "method:3", …
     Q_PROPERTY(QString place READ place NOTIFY placeChanged)
     Q_PROPERTY(QString title READ title NOTIFY changed)
     Q_PROPERTY(QString part READ part NOTIFY placeChanged)
@@ -34,6 +38,8 @@ class Editor : public QObject {
     Q_PROPERTY(cinder::face::RowList* beginnings READ beginnings CONSTANT)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(bool isWhole READ isWhole NOTIFY changed)
+    /// A plan is being searched; nothing waits for it.
+    Q_PROPERTY(bool isPlanning READ isPlanning NOTIFY changed)
     /// What is still in the way of a plan, or that nothing is.
     Q_PROPERTY(QString standing READ standing NOTIFY changed)
     Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
@@ -46,6 +52,7 @@ class Editor : public QObject {
     /// The first three must outlive this; `files` may be null.
     Editor(Door& door, Settings& settings, EventFiles* files = nullptr,
            Library library = shippedLibrary(), QObject* parent = nullptr);
+    ~Editor() override;
 
     [[nodiscard]] QString name() const { return name_; }
     [[nodiscard]] QString when() const { return when_; }
@@ -57,6 +64,7 @@ class Editor : public QObject {
     [[nodiscard]] RowList* beginnings() { return &beginnings_; }
     [[nodiscard]] bool canUndo() const { return canUndo_; }
     [[nodiscard]] bool isWhole() const { return isWhole_; }
+    [[nodiscard]] bool isPlanning() const { return search_ != nullptr; }
     [[nodiscard]] QString standing() const { return standing_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
     [[nodiscard]] bool canWrite() const { return files_ != nullptr; }
@@ -84,8 +92,11 @@ class Editor : public QObject {
     Q_INVOKABLE void undo();
     /// The draft as one file, to be taken to another device.
     Q_INVOKABLE void writeFile();
-    /// The draft becomes the event; `planned` follows.
+    /// The draft becomes the event as soon as a plan is found for it, on a thread of its own;
+    /// `planned` follows. Any change meanwhile ends the search.
     Q_INVOKABLE void plan();
+    /// Waits for the search that runs; for tests.
+    void settle();
 
   Q_SIGNALS:
     void changed();
@@ -105,6 +116,11 @@ class Editor : public QObject {
     void tellTitle(const event::Event& draft);
     [[nodiscard]] QString problemOf(const std::string& path, const event::Event& draft) const;
     [[nodiscard]] const std::vector<event::Dish>& cards() const;
+    /// The one whose page is open; null on every other page.
+    [[nodiscard]] const learn::MethodHistory* method() const;
+    void readMethods();
+    void stop();
+    void publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet);
 
     Door& door_;
     Settings& settings_;
@@ -112,7 +128,10 @@ class Editor : public QObject {
     Words words_;
     Library library_;
     mutable std::optional<std::vector<event::Dish>> cards_;
-    std::map<QString, std::string> begins_;  ///< documents, by key
+    std::vector<learn::MethodHistory> methods_;  ///< as they were when the library was opened
+    std::map<QString, std::string> begins_;      ///< documents, by key
+    std::unique_ptr<QThread> search_;
+    std::atomic<bool> isStopped_{false};
     QString name_, when_, place_, title_, standing_, refusal_, written_;
     bool canUndo_ = false, isWhole_ = false;
     event::Faults faults_;             ///< what stops the plan

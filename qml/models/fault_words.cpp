@@ -64,6 +64,11 @@ QString FaultWords::contradiction(const event::Fault& fault, const event::Event&
         return tr("The thin end is wider than the piece. Make it narrower, or the piece wider.");
     if (endsWith(fault.path, "/widthMm"))
         return tr("Wider than it is long. Swap the two, or make the length larger.");
+    if (endsWith(fault.path, "/meat"))
+        return tr("Only whole meat is of one animal. Take the animal away, or choose whole meat.");
+    if (endsWith(fault.path, "/doneness"))
+        return tr(
+            "Either a doneness, of meat or fish only, or a temperature of your own. Keep one.");
     if (endsWith(fault.path, "/coolSideMm"))
         return tr("The cool side leaves no hot side. Make it smaller than the grate is long.");
     if (endsWith(fault.path, "/minutes/low"))
@@ -74,6 +79,8 @@ QString FaultWords::contradiction(const event::Fault& fault, const event::Event&
         return tr("The crew arrives after the bell. Choose a time before it.");
     if (endsWith(fault.path, "/maxMinutes"))
         return tr("Less than it must wait at least. Make it longer.");
+    if (endsWith(fault.path, "/hands/skill"))
+        return tr("Still needed by: %1. Change that first.").arg(place(fault.path, draft, words));
     if (fault.path.find("/hands/") != std::string::npos)
         return tr("The hands need more time than there is. Make this shorter, or the step longer.");
     if (fault.path.find("/onGrates") != std::string::npos)
@@ -118,6 +125,9 @@ QString FaultWords::say(const event::Fault& fault, const event::Event& draft, co
                 "Nobody in the crew has this skill, or too few have. Give it to somebody, or "
                 "choose another.");
         case What::Dangling:
+            if (endsWith(fault.path, "/station"))
+                return tr("Without a place: %1. Choose another place there first.")
+                    .arg(place(fault.path, draft, words));
             return tr("That is no longer there. Choose another.");
         case What::Cycle:
             return tr("These steps wait for each other. Let one of them wait no longer.");

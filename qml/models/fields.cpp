@@ -178,6 +178,12 @@ Field& FieldList::act(const QString& key, const QString& name, const QString& ve
     return fields.emplace_back(std::move(field));
 }
 
+Field& FieldList::takeOut(const QString& key, const QString& name, app::Edit edit) {
+    Field& field = act(key, name, tr("Take out"), std::move(edit));
+    field.row.isRemoval = true;
+    return field;
+}
+
 Field& FieldList::removal(const QString& name, app::Edit edit, const QString& backTo) {
     Field& field = act(QStringLiteral("remove"), {}, name, std::move(edit));
     field.row.isRemoval = true;

@@ -87,6 +87,9 @@ class FieldList {
     Field& go(const QString& target, const QString& name, const QString& value,
               const std::string& path);
     Field& act(const QString& key, const QString& name, const QString& verb, app::Edit edit);
+    /// One of several things, by name.
+    Field& takeOut(const QString& key, const QString& name, app::Edit edit);
+    /// All that the page shows.
     Field& removal(const QString& name, app::Edit edit, const QString& backTo);
 
     [[nodiscard]] QString measure(Kind kind, double value) const;
@@ -103,14 +106,22 @@ void addWhen(FieldList& list);
 void addGuests(FieldList& list);
 void addSite(FieldList& list);
 void addCrew(FieldList& list);
+void addSkills(FieldList& list);
+void addStations(FieldList& list);
 void addPerson(FieldList& list, const PersonId& id);
 void addKit(FieldList& list);
 void addKitItem(FieldList& list, const ResourceId& id);
 void addMenu(FieldList& list);
 void addDish(FieldList& list, const DishId& id);
+void addPieces(FieldList& list, const DishId& dish);
+void addIngredients(FieldList& list, const DishId& dish);
 void addStep(FieldList& list, const DishId& dish, const StepId& id);
-/// The library of method cards.
-void addLibrary(FieldList& list, const std::vector<event::Dish>& cards);
+/// What the step could wait for and does not yet.
+void addOthers(FieldList& list, const DishId& dish, const StepId& id);
+/// The library of method cards, and what the dishes of past events have become.
+void addLibrary(FieldList& list, const std::vector<event::Dish>& cards,
+                const std::vector<learn::MethodHistory>& histories);
+void addMethod(FieldList& list, const learn::MethodHistory& history);
 
 /// What is wrong with a field and what to do about it, in the language of this device.
 class FaultWords {
@@ -135,6 +146,8 @@ class ChoiceWords {
   public:
     [[nodiscard]] static QString of(event::Course course);
     [[nodiscard]] static QString of(event::Food food);
+    [[nodiscard]] static QString of(event::Meat meat);
+    [[nodiscard]] static QString of(event::Doneness doneness);
     [[nodiscard]] static QString of(event::StepKind kind);
     [[nodiscard]] static QString of(event::HandsMode mode);
     [[nodiscard]] static QString of(event::EquipmentKind kind);

@@ -307,9 +307,11 @@ void addGuests(FieldList& list) {
 }
 void addSite(FieldList& list) {
     EventFields(list).where();
+    addStations(list);
 }
 void addCrew(FieldList& list) {
     EventFields(list).crew();
+    addSkills(list);
 }
 void addPerson(FieldList& list, const PersonId& id) {
     EventFields(list).person(id);

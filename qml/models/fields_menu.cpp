@@ -1,9 +1,10 @@
-// The menu, the library of method cards, and one dish.
+// The menu, and one dish.
 
 #include <algorithm>
 
+#include "dish_fields.h"
 #include "event/limits.h"
-#include "fields.h"
+#include "live/pull_target.h"
 #include "report/style.h"
 
 namespace cinder::face {
@@ -12,11 +13,11 @@ using event::Dish;
 using event::Event;
 using Kind = NumberEntry::Kind;
 
-class MenuFields {
+class MenuFields : DishFields {
     Q_DECLARE_TR_FUNCTIONS(cinder::face::MenuFields)
 
   public:
-    explicit MenuFields(FieldList& fields) : list(fields), draft(fields.draft) {
+    explicit MenuFields(FieldList& fields) : DishFields(fields), draft(fields.draft) {
         style.language = list.words.language().toStdString();
     }
 
@@ -48,34 +49,12 @@ class MenuFields {
         });
     }
 
-    void library(const std::vector<Dish>& cards) {
-        for (const auto& course : event::wordsOf(event::Course{})) {
-            list.heading(ChoiceWords::of(course.value));
-            for (const Dish& card : cards) {
-                if (card.course != course.value) continue;
-                const QString name = list.words.name(card.name);
-                Field& add =
-                    list.act(toText("card:" + card.id.text()), name, tr("Add"),
-                             [card](Event e) { return event::withCard(std::move(e), card); });
-                add.row.note = allergens(card);
-                const auto copies =
-                    std::count_if(draft.menu.begin(), draft.menu.end(),
-                                  [&](const Dish& dish) { return dish.name == card.name; });
-                if (copies > 0) add.row.value = tr("On the menu");
-            }
-        }
-    }
-
     void dish(const DishId& id) {
-        const auto at = std::find_if(draft.menu.begin(), draft.menu.end(),
-                                     [&](const Dish& one) { return one.id == id; });
-        if (at == draft.menu.end()) return;
-        path = pointer("/menu", static_cast<std::size_t>(at - draft.menu.begin()));
-        now = *at;
+        if (!find(id)) return;
         describe();
-        if (now.pieces) pieces();
+        if (now.pieces) addPieces(list, id);
         serving();
-        ingredients();
+        addIngredients(list, id);
         list.heading(tr("Steps"));
         for (std::size_t i = 0; i < now.method.size(); ++i)
             list.go(toText("step:" + id.text() + "/" + now.method[i].id.text()),
@@ -112,30 +91,59 @@ class MenuFields {
     }
 
   private:
-    template <class Change>
-    [[nodiscard]] app::Edit changed(Change change) const {
-        return [dish = now, change](Event e) mutable {
-            change(dish);
-            return event::withDish(std::move(e), dish);
-        };
+    void animal() {
+        Field& choice =
+            list.choice(path + "/meat", tr("Meat"), false, [this_ = *this](const std::string& key) {
+                return this_.changed([key](Dish& d) { d.meat = event::valueOf<event::Meat>(key); });
+            });
+        for (const auto& word : event::wordsOf(event::Meat{}))
+            FieldList::option(choice, word.text, ChoiceWords::of(word.value),
+                              now.meat == word.value);
     }
 
-    [[nodiscard]] QString allergens(const Dish& dish) const {
-        QStringList names;
-        for (const auto allergen : dish.contains)
-            names << toText(report::word(allergen, style));
-        return names.isEmpty() ? QString()
-                               : tr("Contains: %1").arg(names.join(QStringLiteral(", ")));
+    /// How far it is taken, each with its pull target; the published minimum stands beneath.
+    void doneness(cook::Meat meat) {
+        static const std::string kOwn = "own";
+        const Temperature target = live::pullTargetOf(now.food, now.meat, now.doneness, now.pullAt);
+        Field& choice = list.choice(path + "/doneness", tr("How far it is taken"), false,
+                                    [this_ = *this, target](const std::string& key) {
+                                        return this_.changed([key, target](Dish& d) {
+                                            d.doneness = event::valueOf<event::Doneness>(key);
+                                            d.pullAt =
+                                                key == kOwn ? std::optional(target) : std::nullopt;
+                                        });
+                                    });
+        for (const auto& word : event::wordsOf(event::Doneness{}))
+            if (const auto offered = live::pullTargetFor(meat, word.value))
+                FieldList::option(
+                    choice, word.text,
+                    tr("%1, pulled at %2")
+                        .arg(ChoiceWords::of(word.value), list.words.temperature(offered->pullAt)),
+                    !now.pullAt && offered->pullAt == target);
+        FieldList::option(choice, kOwn, tr("Own temperature"), now.pullAt.has_value());
+        const auto minimum = cook::safeMinimum(meat);
+        choice.row.note =
+            minimum.hold > Duration::zero()
+                ? tr("Published minimum %1 for %2")
+                      .arg(list.words.temperature(minimum.temperature), Words::span(minimum.hold))
+                : tr("Published minimum %1").arg(list.words.temperature(minimum.temperature));
+        if (target < minimum.temperature)
+            choice.row.note +=
+                QStringLiteral(". ") + tr("The target lies below it: only a thermometer tells "
+                                          "whether a piece reached it.");
     }
 
     template <class Value>
-    void one(const char* member, const QString& name, Value Dish::*field) {
-        Field& choice = list.choice(
-            path + "/" + member, name, false, [this_ = *this, field](const std::string& key) {
-                return this_.changed([key, field](Dish& d) {
-                    d.*field = event::valueOf<Value>(key).value_or(d.*field);
-                });
-            });
+    void one(const char* member, const QString& name, Value Dish::*field,
+             const std::function<void(Dish&)>& settle = {}) {
+        Field& choice = list.choice(path + "/" + member, name, false,
+                                    [this_ = *this, field, settle](const std::string& key) {
+                                        return this_.changed([key, field, settle](Dish& d) {
+                                            const Value before = d.*field;
+                                            d.*field = event::valueOf<Value>(key).value_or(before);
+                                            if (settle && d.*field != before) settle(d);
+                                        });
+                                    });
         for (const auto& word : event::wordsOf(Value{}))
             FieldList::option(choice, word.text, ChoiceWords::of(word.value),
                               now.*field == word.value);
@@ -157,77 +165,28 @@ class MenuFields {
                               std::count(held.begin(), held.end(), word.value) > 0);
     }
 
-    template <class Set>
-    Field& figure(const std::string& member, const QString& name, Kind kind, double value,
-                  double least, double most, Set set) {
-        return list.number(path + member, name, kind, value, least, most,
-                           [this_ = *this, set](double v) {
-                               return this_.changed([set, v](Dish& d) { set(d, v); });
-                           });
-    }
-
     void describe() {
         list.text(path + "/name", tr("Name"), list.words.name(now.name),
                   [this_ = *this](const std::string& text) {
                       return this_.changed([text](Dish& d) { d.name = LocalText(text); });
                   });
         one("course", tr("On the line"), &Dish::course);
-        one("food", tr("In the eyes of the food code"), &Dish::food);
+        one("food", tr("In the eyes of the food code"), &Dish::food, [](Dish& d) {
+            // What was said of another food does not hold for this one.
+            d.meat.reset();
+            if (!live::meatOf(d.food, {})) d.doneness.reset();
+        });
+        if (now.food == event::Food::WholeMeat) animal();
         many("contains", tr("Contains"), &Dish::contains);
         if (now.contains.empty())
             list.note(QStringLiteral("contains"),
                       tr("No allergen is noted. Unknown is not none: read every label."));
         many("suits", tr("Fits these diets"), &Dish::suits);
+        if (const auto meat = live::meatOf(now.food, now.meat)) doneness(*meat);
         if (now.pullAt)
             figure("/pullAtCelsius", tr("Pull at, in the middle"), Kind::Temperature,
                    now.pullAt->celsius(), event::kPullCelsius.low, event::kPullCelsius.high,
                    [](Dish& d, double v) { d.pullAt = Temperature::fromCelsius(v); });
-    }
-
-    void pieces() {
-        list.heading(tr("Pieces"));
-        const event::Pieces& p = *now.pieces;
-        if (p.perHundredGuests)
-            figure("/pieces/perHundredGuests", tr("For a hundred guests"), Kind::Count,
-                   *p.perHundredGuests, event::kPieceRange.low, event::kPieceRange.high,
-                   [](Dish& d, double v) {
-                       d.pieces->perHundredGuests = static_cast<std::int32_t>(v);
-                   });
-        if (p.total)
-            figure("/pieces/total", tr("In all"), Kind::Count, *p.total, event::kPieceRange.low,
-                   event::kPieceRange.high,
-                   [](Dish& d, double v) { d.pieces->total = static_cast<std::int32_t>(v); });
-        const auto size = [&](const char* member, const QString& name,
-                              Length event::Pieces::*side) {
-            figure(std::string("/pieces/") + member, name, Kind::Length, (p.*side).millimetres(),
-                   event::kPieceMillimetres.low, event::kPieceMillimetres.high,
-                   [side](Dish& d, double v) {
-                       const bool isPlain = d.pieces->narrowWidth == d.pieces->width;
-                       (*d.pieces).*side = Length::fromMillimetres(v);
-                       if (isPlain && side == &event::Pieces::width)
-                           d.pieces->narrowWidth = d.pieces->width;
-                   });
-        };
-        size("lengthMm", tr("Length"), &event::Pieces::length);
-        size("widthMm", tr("Width"), &event::Pieces::width);
-        size("narrowWidthMm", tr("Width of the thin end"), &event::Pieces::narrowWidth);
-        figure("/pieces/massGrams", tr("Weight of one, raw"), Kind::Mass,
-               p.mass ? static_cast<double>(p.mass->grams()) : 0, event::kGramRange.low,
-               event::kGramRange.high,
-               [](Dish& d, double v) { d.pieces->mass = Mass::fromGrams(std::llround(v)); });
-        for (std::size_t i = 0; i < p.thickness.size(); ++i) {
-            const QString name = list.words.name(p.thickness[i].name);
-            const std::string member = pointer("/pieces/thickness", i);
-            figure(member + "/thicknessMm", tr("%1: thickness").arg(name), Kind::Length,
-                   p.thickness[i].thickness.millimetres(), event::kThicknessMillimetres.low,
-                   event::kThicknessMillimetres.high, [i](Dish& d, double v) {
-                       d.pieces->thickness.at(i).thickness = Length::fromMillimetres(v);
-                   });
-            figure(member + "/percent", tr("%1: share of all pieces").arg(name), Kind::Percent,
-                   p.thickness[i].percent, 1, 100, [i](Dish& d, double v) {
-                       d.pieces->thickness.at(i).percent = static_cast<std::int32_t>(v);
-                   });
-        }
     }
 
     void serving() {
@@ -298,41 +257,12 @@ class MenuFields {
         side("vesselWidthMm", tr("Across the table"), &event::Serving::vesselWidth);
     }
 
-    void ingredients() {
-        if (!now.serving || now.serving->ingredients.empty()) return;
-        list.heading(tr("Ingredients"));
-        const auto& all = now.serving->ingredients;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const QString name = list.words.name(all[i].name);
-            const std::string member = pointer("/serving/ingredients", i);
-            figure(member + "/percent", tr("%1: share of the dish").arg(name), Kind::Percent,
-                   all[i].percent, 1, 100, [i](Dish& d, double v) {
-                       d.serving->ingredients.at(i).percent = static_cast<std::int32_t>(v);
-                   });
-            if (!all[i].yields.empty()) continue;
-            Field& field =
-                figure(member + "/yieldPercent", tr("%1: ready of bought").arg(name), Kind::Percent,
-                       all[i].yieldPercent.value_or(0), event::kYieldPercent.low,
-                       event::kYieldPercent.high, [i](Dish& d, double v) {
-                           d.serving->ingredients.at(i).yieldPercent = static_cast<std::int32_t>(v);
-                       });
-            // The reckoning misses the published yield or the cook's own, here the own one.
-            field.path = path + member + (all[i].yieldPercent ? "/yieldPercent" : "/yields");
-        }
-    }
-
-    FieldList& list;
     const Event& draft;
     report::Style style;
-    std::string path;
-    Dish now;
 };
 
 void addMenu(FieldList& list) {
     MenuFields(list).menu();
-}
-void addLibrary(FieldList& list, const std::vector<Dish>& cards) {
-    MenuFields(list).library(cards);
 }
 void addDish(FieldList& list, const DishId& id) {
     MenuFields(list).dish(id);

@@ -19,12 +19,7 @@ class StepFields {
         : list(fields), draft(fields.draft), dish(holder) {}
 
     void show(const StepId& id) {
-        for (std::size_t d = 0; d < draft.menu.size(); ++d)
-            for (std::size_t s = 0; s < draft.menu[d].method.size(); ++s)
-                if (draft.menu[d].id == dish && draft.menu[d].method[s].id == id) {
-                    now = draft.menu[d].method[s];
-                    path = pointer(pointer("/menu", d) + "/method", s);
-                }
+        find(id);
         if (path.empty()) return;
         list.text(path + "/name", tr("Name"), list.words.name(now.name),
                   [this_ = *this](const std::string& text) {
@@ -41,7 +36,45 @@ class StepFields {
             .path = path;
     }
 
+    /// Everything it could wait for: the other steps of its dish, then the work of the day.
+    void others(const StepId& id) {
+        find(id);
+        if (path.empty()) return;
+        for (const auto& one : draft.menu)
+            for (const auto& step : one.method)
+                if (one.id == dish && step.id != id)
+                    offer(event::fullName(one.id, step.id), list.words.name(step.name));
+        list.heading(tr("Work of the day"));
+        for (const auto& step : draft.work)
+            offer(step.id, list.words.name(step.name));
+    }
+
   private:
+    void find(const StepId& id) {
+        for (std::size_t d = 0; d < draft.menu.size(); ++d)
+            for (std::size_t s = 0; s < draft.menu[d].method.size(); ++s)
+                if (draft.menu[d].id == dish && draft.menu[d].method[s].id == id) {
+                    now = draft.menu[d].method[s];
+                    path = pointer(pointer("/menu", d) + "/method", s);
+                }
+    }
+
+    [[nodiscard]] QString placeOf(const char* kind) const {
+        return toText(kind + event::fullName(dish, now.id).text());
+    }
+
+    void offer(const StepId& full, const QString& name) {
+        if (std::any_of(now.after.begin(), now.after.end(),
+                        [&](const auto& one) { return one.step == full; }))
+            return;
+        list.act(toText("after:" + full.text()), name, tr("Wait"), changed([full](Step& s) {
+                     event::After link;
+                     link.step = full;
+                     s.after.push_back(std::move(link));
+                 }))
+            .target = placeOf("step:");
+    }
+
     template <class Change>
     [[nodiscard]] app::Edit changed(Change change) const {
         return [step = now, dish = dish, change](Event e) mutable {
@@ -95,13 +128,6 @@ class StepFields {
     static event::HandsMode modeOf(const event::Hands& hands) {
         return static_cast<event::HandsMode>(hands.index());
     }
-    static event::Workers* workersOf(event::Hands& hands) {
-        if (auto* whole = std::get_if<event::HandsWhole>(&hands)) return &whole->workers;
-        if (auto* start = std::get_if<event::HandsAtStart>(&hands)) return &start->workers;
-        if (auto* tended = std::get_if<event::HandsTended>(&hands)) return &tended->workers;
-        return nullptr;
-    }
-
     void hands() {
         list.heading(tr("Whose hands"));
         Field& mode = list.choice(
@@ -165,7 +191,7 @@ class StepFields {
     }
 
     void holding() {
-        if (!now.after.empty()) list.heading(tr("After other work"));
+        list.heading(tr("After other work"));
         for (std::size_t i = 0; i < now.after.size(); ++i) {
             const event::After& after = now.after[i];
             const QString name = nameOf(after.step);
@@ -175,7 +201,13 @@ class StepFields {
             if (after.maxLag)
                 time(member + "/maxMinutes", tr("%1: wait at most").arg(name), *after.maxLag,
                      event::kMinutes, [i](Step& s, Duration v) { s.after.at(i).maxLag = v; });
+            list.takeOut(toText(path + member), tr("%1: wait no longer").arg(name),
+                         changed([step = after.step](Step& s) {
+                             std::erase_if(s.after,
+                                           [&](const auto& one) { return one.step == step; });
+                         }));
         }
+        list.go(placeOf("after:"), tr("Wait for something more"), {}, path + "#after");
         if (now.checkEvery)
             time("/checkEveryMinutes", tr("Take the temperature every"), *now.checkEvery,
                  event::kStepMinutes, [](Step& s, Duration v) { s.checkEvery = v; })
@@ -200,6 +232,9 @@ class StepFields {
 
 void addStep(FieldList& list, const DishId& dish, const StepId& id) {
     StepFields(list, dish).show(id);
+}
+void addOthers(FieldList& list, const DishId& dish, const StepId& id) {
+    StepFields(list, dish).others(id);
 }
 
 }  // namespace cinder::face

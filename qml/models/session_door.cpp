@@ -43,9 +43,6 @@ bool SessionDoor::canUndoEdit() const {
 Taken SessionDoor::undoEdit() {
     return session_.undoEdit();
 }
-Taken SessionDoor::planDraft() {
-    return session_.planDraft();
-}
 Instant SessionDoor::now() {
     return session_.now();
 }

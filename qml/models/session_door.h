@@ -27,7 +27,13 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override;
     [[nodiscard]] Taken undoEdit() override;
-    [[nodiscard]] Taken planDraft() override;
+    [[nodiscard]] Result<event::Event, app::Refusal> draftToPlan() const override {
+        return session_.draftToPlan();
+    }
+    [[nodiscard]] Taken publishDraft(const event::Event& planned,
+                                     const live::RunSheet& sheet) override {
+        return session_.publishDraft(planned, sheet);
+    }
     [[nodiscard]] Instant now() override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;
@@ -43,6 +49,9 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken tapPan(const DishId& dish, std::int32_t percent) override;
     [[nodiscard]] Taken setNextPan(const DishId& dish) override;
     [[nodiscard]] Result<app::Debrief, app::Refusal> debrief() override;
+    [[nodiscard]] Result<std::vector<learn::MethodHistory>, app::Refusal> methods() const override {
+        return session_.methods();
+    }
     [[nodiscard]] Taken markInterrupted(const TaskId& task, bool isInterrupted) override;
     [[nodiscard]] Taken answerLesson(const std::string& figure, bool isAccepted) override;
     [[nodiscard]] Taken undo() override;

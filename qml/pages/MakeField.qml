@@ -81,6 +81,6 @@ Column {
         isFaulty: root.problem !== ""
         onClicked: root.act()
     }
-    Label { width: parent.width; visible: root.kind === "number" && text !== ""; text: root.note; size: Type.small; color: Theme.ash }
+    Label { width: parent.width; visible: (root.kind === "number" || root.kind === "choice") && text !== ""; text: root.note; size: Type.small; color: Theme.ash; maximumLineCount: 4 }
     Remark { width: parent.width; text: root.problem; tint: Theme.ember }
 }

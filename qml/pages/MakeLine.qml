@@ -25,11 +25,11 @@ Item {
 
     Column {
         id: words
-        width: root.isStacked ? root.width : root.isRemoval ? 0 : touch.x - Space.gap
+        width: root.isStacked ? root.width : root.isRemoval && root.name === "" ? 0 : touch.x - Space.gap
         y: root.isStacked ? 0 : Math.round((root.height - height) / 2)
         spacing: Space.tight
 
-        Label { width: parent.width; visible: text !== ""; text: root.name; isStrong: true; maximumLineCount: 6; Accessible.ignored: true }
+        Label { width: parent.width; visible: text !== ""; text: root.name; isStrong: true; maximumLineCount: 12; Accessible.ignored: true }
         Label { width: parent.width; visible: text !== ""; text: root.isText ? (root.isLong ? root.value : "") : root.value; size: Type.small; color: root.isText ? Theme.ink : Theme.water; isStrong: !root.isText; maximumLineCount: 40 }
         Label { width: parent.width; visible: text !== ""; text: root.note; size: Type.small; color: Theme.ash; maximumLineCount: 12 }
     }

@@ -80,7 +80,7 @@ Item {
             visible: !root.isNarrow || !root.isOpen
             tone: "ember"
             glyph: Icons.bell
-            enabled: root.editor.isWhole
+            enabled: root.editor.isWhole && !root.editor.isPlanning
             opacity: enabled ? 1 : 0.4
             text: qsTr("Plan it")
             onClicked: root.editor.plan()

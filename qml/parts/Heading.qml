@@ -14,7 +14,7 @@ Item {
 
     Label {
         id: name
-        width: Math.min(implicitWidth, root.width - (root.note !== "" ? tail.width + Space.gap : 0))
+        width: root.width - (root.note !== "" ? tail.width + Space.gap : 0)
         text: root.text
         size: Type.body
         isStrong: true

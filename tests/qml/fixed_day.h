@@ -95,7 +95,10 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override { return true; }
     [[nodiscard]] Taken undoEdit() override { return note("undo edit"); }
-    [[nodiscard]] Taken planDraft() override { return note("plan"); }
+    [[nodiscard]] Result<event::Event, app::Refusal> draftToPlan() const override;
+    [[nodiscard]] Taken publishDraft(const event::Event&, const live::RunSheet&) override {
+        return note("plan");
+    }
     [[nodiscard]] Instant now() override { return day.now; }
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int, Duration) override {
         return day.event;
@@ -125,6 +128,7 @@ class FixedDoor final : public Door {
         return note("next pan " + dish.text());
     }
     [[nodiscard]] Result<app::Debrief, app::Refusal> debrief() override;
+    [[nodiscard]] Result<std::vector<learn::MethodHistory>, app::Refusal> methods() const override;
     [[nodiscard]] Taken markInterrupted(const TaskId& t, bool isInterrupted) override {
         return note((isInterrupted ? "interrupted " : "counts ") + t.text());
     }

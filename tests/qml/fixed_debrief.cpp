@@ -61,4 +61,22 @@ Result<app::Debrief, app::Refusal> FixedDoor::debrief() {
     return debrief;
 }
 
+Result<std::vector<learn::MethodHistory>, app::Refusal> FixedDoor::methods() const {
+    const auto draft = orchardDraft();
+    if (!draft) return std::vector<learn::MethodHistory>{};
+    learn::DescribedEvent spring{*draft, {}};
+    spring.event.id = EventId("spring");
+    spring.event.name = both("Blossom supper", "Cena de la flor");
+    spring.event.serve.at -= std::chrono::hours(24 * 119);
+    learn::DescribedEvent summer = spring;
+    summer.event.id = EventId("summer");
+    summer.event.name = both("Cherry day", "Día de la cereza");
+    summer.event.serve.at += std::chrono::hours(24 * 56);
+    for (event::Dish& dish : summer.event.menu)
+        if (dish.id == DishId("lamb")) dish.pullAt = Temperature::fromCelsius(57);
+    summer.lessons = {{"length/lamb/rest", {true, Duration(minutes(18)).count()}},
+                      {"take/slaw", {true, 74}}};
+    return learn::methodHistories({spring, summer});
+}
+
 }  // namespace cinder::face::fixed

@@ -4,6 +4,7 @@
 #include <QQuickWindow>
 
 #include "day.h"
+#include "editor.h"
 #include "events.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "ruler.h"
@@ -61,6 +62,11 @@ Settings& RealDay::settings() const {
 
 Day& RealDay::day() const {
     return *face_->window()->property("day").value<Day*>();
+}
+
+void RealDay::settlePlan() {
+    face_->window()->property("editor").value<Editor*>()->settle();
+    settle(*face_->window());
 }
 
 Events& RealDay::events() const {

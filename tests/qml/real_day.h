@@ -75,6 +75,8 @@ class RealDay {
     [[nodiscard]] Settings& settings() const;
     [[nodiscard]] Day& day() const;
     [[nodiscard]] Events& events() const;
+    /// Waits until the plan that was asked for is there.
+    void settlePlan();
     [[nodiscard]] app::Session& session() const { return *session_; }
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() { return session_->look(); }
     /// The boards look again, without a pause for the screen to follow.

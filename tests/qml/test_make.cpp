@@ -193,6 +193,7 @@ void makeTheLunch(const Glass& glass) {
         maker.tap("One page back");
     CHECK(maker.says("Nothing is missing."));
     maker.tap("Plan it");
+    maker.walk.app.settlePlan();
     REQUIRE(maker.walk.isAt(text("Promise")));
     REQUIRE(maker.walk.app.session().described() != nullptr);
     expectLikeTheOrchard(*maker.walk.app.session().described());

@@ -43,11 +43,4 @@ std::vector<HandsOn> handsOn(const event::Hands& hands, HalfMinutes usual, Skill
     return {};
 }
 
-const event::Workers* workersOf(const event::Hands& hands) {
-    if (const auto* whole = std::get_if<event::HandsWhole>(&hands)) return &whole->workers;
-    if (const auto* start = std::get_if<event::HandsAtStart>(&hands)) return &start->workers;
-    if (const auto* turned = std::get_if<event::HandsTended>(&hands)) return &turned->workers;
-    return nullptr;
-}
-
 }  // namespace cinder::plan

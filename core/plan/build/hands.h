@@ -12,7 +12,4 @@ namespace cinder::plan {
 [[nodiscard]] std::vector<HandsOn> handsOn(const event::Hands& hands, HalfMinutes usual,
                                            SkillIndex skill);
 
-/// Who is asked for; null for a step without hands.
-[[nodiscard]] const event::Workers* workersOf(const event::Hands& hands);
-
 }  // namespace cinder::plan

@@ -229,6 +229,38 @@ TEST_CASE("A new person gets a free id, and the last one cannot go") {
     CHECK_FALSE(faultsOf(draft).empty());  // nobody is left who knows the fire
 }
 
+TEST_CASE("A new place lies a minute from every other, and goes with its walks") {
+    const auto before = orchard();
+    Station station;
+    station.name = LocalText("Bar");
+    const auto with = withStation(before, station);
+    REQUIRE(with);
+    REQUIRE(with->site.stations.size() == before.site.stations.size() + 1);
+    CHECK(with->site.walks.size() == before.site.walks.size() + before.site.stations.size());
+    CHECK(with->site.walks.back().time == std::chrono::minutes{1});
+    const auto without = withoutStation(*with, with->site.stations.back().id);
+    REQUIRE(without);
+    CHECK(*without == before);
+}
+
+TEST_CASE("A skill that steps need stays, and each is named; one that none needs goes from all") {
+    auto draft = orchard();
+    const auto stopped = withoutSkill(draft, draft.skills.front().id);
+    REQUIRE_FALSE(stopped);
+    CHECK(stopped.error().front().allowed == "/skills");
+    CHECK(stopped.error().front().path.ends_with("/hands/skill"));
+
+    Skill skill;
+    skill.name = LocalText("Bar");
+    draft = withSkill(draft, skill).value();
+    const SkillId id = draft.skills.back().id;
+    draft.crew.front().skills.push_back(id);
+    const auto without = withoutSkill(draft, id);
+    REQUIRE(without);
+    CHECK(*without == orchard());
+    CHECK_FALSE(withoutSkill(orchard(), SkillId("nothing")));
+}
+
 TEST_CASE("A station with work or kit stays") {
     Site site = blank().site;
     std::erase_if(site.stations, [](const Station& one) { return one.id == StationId("fire"); });

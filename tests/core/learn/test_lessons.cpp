@@ -1,23 +1,15 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
-#include <fstream>
-#include <sstream>
 
-#include "event/json.h"
 #include "learn/lessons.h"
+#include "orchard.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
+using samples::orchard;
 
 namespace {
-
-event::Event orchard() {
-    std::ifstream file(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json");
-    std::ostringstream text;
-    text << file.rdbuf();
-    return event::parse(text.str()).value();
-}
 
 const event::Dish& dish(const event::Event& event, const char* id) {
     for (const event::Dish& one : event.menu)

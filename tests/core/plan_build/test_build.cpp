@@ -62,7 +62,8 @@ TEST_CASE("Steps become tasks with stable ids, batches numbered from one") {
     for (const auto& task : problem.tasks)
         ids.push_back(task.id.text());
     CHECK(ids == std::vector<std::string>{"meat/cook/1", "meat/cook/2", "meat/rest/1",
-                                          "meat/rest/2", "meat/slice", "beans/heat", "light"});
+                                          "meat/rest/2", "meat/slice", "beans/heat", "trout/heat",
+                                          "light"});
     CHECK(taskOf(problem, "meat/cook/2").batch == 2);
     CHECK_FALSE(taskOf(problem, "meat/slice").batch);
     CHECK(taskOf(problem, "meat/cook/1").dish == DishId("meat"));
