@@ -1065,12 +1065,12 @@
         <translation>Lo que ayudaría: el menor cambio de cada tipo</translation>
     </message>
     <message>
-        <source>What would shorten it</source>
-        <translation>Qué la acortaría</translation>
-    </message>
-    <message>
         <source>The guests in line, a forecast</source>
         <translation>Los invitados en la fila, un pronóstico</translation>
+    </message>
+    <message>
+        <source>What would shorten the line</source>
+        <translation>Qué acortaría la fila</translation>
     </message>
 </context>
 <context>
@@ -4786,10 +4786,6 @@
         <translation>Cuatro de cada cinco veces entre %1 y %2.</translation>
     </message>
     <message>
-        <source>The longest wait is about %1.</source>
-        <translation>La espera más larga es de unos %1.</translation>
-    </message>
-    <message>
         <source>What holds them up: %1</source>
         <translation>Lo que los detiene: %1</translation>
     </message>
@@ -4812,6 +4808,14 @@
     <message>
         <source>A lesson was answered</source>
         <translation>Se respondió una lección</translation>
+    </message>
+    <message>
+        <source>All let go at once, the longest wait is about %1.</source>
+        <translation>Si van todos a la vez, la espera más larga es de unos %1.</translation>
+    </message>
+    <message>
+        <source>Called table by table, the next when %1 stand in line: through in about %2, the longest wait %3.</source>
+        <translation>Llamados mesa por mesa, la siguiente cuando quedan %1 en la fila: pasan en unos %2, la espera más larga %3.</translation>
     </message>
 </context>
 </TS>

@@ -18,7 +18,9 @@ Result<Promise, Refusal> reckonPromise(const event::Event& event, const plan::Se
     if (!problem) return fail(Refusal{Why::BadEvent, {}, std::move(problem.error()), {}, {}});
     auto explanation = plan::explain(*problem, search);
     if (!explanation) return fail(Refusal{Why::NoPlan, {}, {}, std::move(explanation.error()), {}});
-    Promise promise{event, *std::move(problem), *std::move(explanation), planService(event), {}};
+    Promise promise{event, *std::move(problem), *std::move(explanation), planService(event), {},
+                    {}};
+    promise.byTable = flowByTable(promise.line);
     promise.shorter = serviceGains(promise.line);
     std::erase_if(promise.shorter,
                   [](const service::Gain& gain) { return gain.saved < kWorthSaying; });

@@ -17,6 +17,7 @@ struct Promise {
     plan::Problem problem;  ///< what the remedies' indices refer to
     plan::Explanation explanation;
     ServicePlan line;
+    service::Flow byTable;  ///< the guests called table by table instead of all at once
     /// What would shorten the line, the change that saves most first; nothing that saves nothing.
     std::vector<service::Gain> shorter;
 };

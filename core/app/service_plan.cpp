@@ -91,6 +91,10 @@ std::vector<service::Gain> serviceGains(const ServicePlan& plan, std::int32_t se
     return service::whatHelps(plan.buffet, crowd, now, 1, services);
 }
 
+service::Flow flowByTable(const ServicePlan& plan, std::int32_t services) {
+    return service::flowOf(plan.buffet, {plan.guests, kTableByTable}, 1, services);
+}
+
 std::vector<LocalText> dishesAt(const ServicePlan& plan, const event::Event& event,
                                 std::size_t stop) {
     std::vector<LocalText> names;

@@ -45,6 +45,15 @@ struct ServicePlan {
 [[nodiscard]] std::vector<service::Gain> serviceGains(const ServicePlan& plan,
                                                       std::int32_t services = kFewServices);
 
+/// Tables of eight, the next one sent when four still stand in line, half a minute's walk away.
+/// Common practice - no source.
+inline constexpr service::Release kTableByTable{service::Release::How::WhenShort, 8, Duration{0}, 4,
+                                                std::chrono::seconds{30}};
+
+/// The same guests, called to the line table by table.
+[[nodiscard]] service::Flow flowByTable(const ServicePlan& plan,
+                                        std::int32_t services = kFewServices);
+
 /// The dishes at a stop, for its name; none for plates and cutlery.
 [[nodiscard]] std::vector<LocalText> dishesAt(const ServicePlan& plan, const event::Event& event,
                                               std::size_t stop);

@@ -63,7 +63,14 @@ PromiseLine promiseLine(const app::Promise& promise, const Words& words) {
                  Words::span(flow.usual));
     line.band = Words::tr("Four times of five between %1 and %2.")
                     .arg(Words::span(flow.early), Words::span(flow.late));
-    line.wait = Words::tr("The longest wait is about %1.").arg(Words::span(flow.longestWait));
+    line.wait = Words::tr("All let go at once, the longest wait is about %1.")
+                    .arg(Words::span(flow.longestWait));
+    line.byTable =
+        Words::tr(
+            "Called table by table, the next when %1 stand in line: through in about %2, "
+            "the longest wait %3.")
+            .arg(app::kTableByTable.waiting)
+            .arg(Words::span(promise.byTable.usual), Words::span(promise.byTable.longestWait));
     if (flow.bottleneck)
         line.bottleneck =
             Words::tr("What holds them up: %1").arg(stopName(promise, *flow.bottleneck, words));

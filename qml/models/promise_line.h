@@ -18,11 +18,12 @@ struct PromiseLine {
     Q_PROPERTY(QString through MEMBER through)
     Q_PROPERTY(QString band MEMBER band)
     Q_PROPERTY(QString wait MEMBER wait)
+    Q_PROPERTY(QString byTable MEMBER byTable)
     Q_PROPERTY(QString bottleneck MEMBER bottleneck)
     Q_PROPERTY(QString queueTitle MEMBER queueTitle)
 
   public:
-    QString through, band, wait, bottleneck, queueTitle;
+    QString through, band, wait, byTable, bottleneck, queueTitle;
     friend bool operator==(const PromiseLine&, const PromiseLine&) = default;
 };
 

@@ -99,7 +99,7 @@ Flickable {
                         onAccept: root.promise.accept(option.key)
                     }
                 }
-                Heading { width: parent.width; visible: root.promise.shorter.count > 0; text: qsTr("What would shorten it") }
+                Heading { width: parent.width; visible: root.promise.shorter.count > 0; text: qsTr("What would shorten the line") }
                 Repeater {
                     model: root.promise.shorter
 
@@ -125,6 +125,7 @@ Flickable {
                 Label { width: parent.width; text: root.promise.line.through; size: Type.title; isStrong: true }
                 Label { width: parent.width; text: root.promise.line.band; color: Theme.ash }
                 Label { width: parent.width; text: root.promise.line.wait; size: Type.lead }
+                Label { width: parent.width; visible: text !== ""; text: root.promise.line.byTable; maximumLineCount: 5 }
                 Label { width: parent.width; visible: text !== ""; text: root.promise.line.bottleneck; maximumLineCount: 4 }
                 QueueChart { width: parent.width; bars: root.promise.queue; title: root.promise.line.queueTitle }
             }

@@ -137,6 +137,16 @@ TEST_CASE("what would help the line is played out for the event") {
     CHECK(app::planService(*event) == plan);
 }
 
+TEST_CASE("called table by table nobody stands long, and the line takes no less time") {
+    LineDay day;
+    const auto event = event::parse(samples::orchard());
+    REQUIRE(event);
+    const auto plan = app::planService(*event);
+    const auto byTable = app::flowByTable(plan);
+    CHECK(byTable.longestWait < plan.flow.longestWait / 2);
+    CHECK(byTable.usual > plan.flow.usual * 95 / 100);
+}
+
 namespace {
 
 const live::Timer* panCall(const app::Snapshot& day, const DishId& dish) {
