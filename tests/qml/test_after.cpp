@@ -40,10 +40,7 @@ QQuickItem* saying(const Walk& walk, const char* words) {
 void endByTouch(const Glass& glass) {
     static_cast<void>(takeComplaints());
     Walk walk(glass, kArrived);
-    REQUIRE(walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard"))).empty());
-    walk.touch(scene::find(walk.app.root(), [](QQuickItem& item) {
-        return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Lead"));
-    }));
+    walk.openTheOrchard(text("Lead"));
     walk.hearCalls();
     playUntil(walk, std::chrono::minutes(50));
 

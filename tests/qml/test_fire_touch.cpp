@@ -44,13 +44,7 @@ void type(Walk& walk, const char* digits) {
 void workTheFire(const Glass& glass) {
     static_cast<void>(takeComplaints());
     Walk walk(glass, kBefore);
-    const std::string fault =
-        walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard")));
-    INFO(fault);
-    REQUIRE(fault.empty());
-    walk.touch(scene::find(walk.app.root(), [](QQuickItem& item) {
-        return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Fire"));
-    }));
+    walk.openTheOrchard(text("Fire"));
 
     walk.touch(walk.button(text("Hand test")));
     type(walk, "4");

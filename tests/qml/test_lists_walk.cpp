@@ -26,12 +26,7 @@ QString text(const char* words) {
 /// The orchard open, and a page of its lists.
 struct ListsWalk : Walk {
     ListsWalk(const Glass& glass, const char* page) : Walk(glass, kEvening) {
-        const std::string fault = finger.touch(button(text("Open Harvest lunch in the orchard")));
-        REQUIRE(fault.empty());
-        touch(button(text("Inés")));
-        touch(scene::find(app.root(), [](QQuickItem& item) {
-            return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Lead"));
-        }));
+        openTheOrchard(text("Lead"), text("Inés"));
         goOn(text("More"), text("Lists"));
         touch(button(text(page)));
     }

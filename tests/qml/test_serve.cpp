@@ -20,10 +20,7 @@ QString text(const char* words) {
 void serveByTouch(const Glass& glass) {
     static_cast<void>(takeComplaints());
     Walk walk(glass, kArrived);
-    REQUIRE(walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard"))).empty());
-    walk.touch(scene::find(walk.app.root(), [](QQuickItem& item) {
-        return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Buffet"));
-    }));
+    walk.openTheOrchard(text("Buffet"));
     walk.hearCalls();
     walk.goOn(text("More"), text("Serve"));
     CHECK(walk.note<journal::GuestsPassed>(walk.button(text("First guest"))).guests == 0);

@@ -105,6 +105,18 @@ void Walk::touchWhatIsCovered(const std::function<void()>& putBack) {
     }
 }
 
+void Walk::openTheOrchard(const QString& board, const QString& person) {
+    const std::string fault =
+        finger.touch(button(QStringLiteral("Open Harvest lunch in the orchard")));
+    INFO(fault);
+    REQUIRE(fault.empty());
+    if (!person.isEmpty()) touch(button(person));
+    touch(scene::find(app.root(), [&](QQuickItem& item) {
+        return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(board);
+    }));
+    REQUIRE(isAt(board));
+}
+
 void Walk::faceTheCall() {
     if (call() == nullptr) touch(find(QAccessible::AlertMessage, app.day().line().callText));
     REQUIRE(call() != nullptr);

@@ -39,6 +39,9 @@ class Walk {
     [[nodiscard]] QQuickItem* undoButton() const;
 
     // --- touching ---
+    /// Opens demo-data/orchard-harvest-lunch.json from the list of events, for the person of this
+    /// name (none: nobody in particular), at the board whose plate begins so.
+    void openTheOrchard(const QString& board, const QString& person = {});
     /// Touches what must be reachable, and nothing may be noted by it.
     void touch(QQuickItem* item);
     /// Touches what must be reachable; exactly one operation must follow, a `Body`.
