@@ -66,30 +66,6 @@
 <context>
     <name>Cautions</name>
     <message>
-        <source>Open air only: burning charcoal gives off a deadly gas with no smell. Starter fluid on cold charcoal only, never on warm coals.</source>
-        <translation>Solo al aire libre: el carbón encendido suelta un gas mortal sin olor. Líquido encendedor solo sobre carbón frío, nunca sobre brasas.</translation>
-    </message>
-    <message>
-        <source>Thermometer over touch: thickest part, away from bone. Colour does not show doneness.</source>
-        <translation>Termómetro antes que tacto: parte más gruesa, lejos del hueso. El color no indica cocción.</translation>
-    </message>
-    <message>
-        <source>Dry cloths and heat gloves: a wet cloth passes heat.</source>
-        <translation>Paños secos y guantes: un paño mojado deja pasar el calor.</translation>
-    </message>
-    <message>
-        <source>Cut-resistant glove, clean board: never where raw meat lay.</source>
-        <translation>Guante anticorte, tabla limpia: nunca donde hubo carne cruda.</translation>
-    </message>
-    <message>
-        <source>Hot food 135 °F (57 °C) or above, cold food 41 °F (5 °C) or below.</source>
-        <translation>Caliente a 57 °C (135 °F) o más, frío a 5 °C (41 °F) o menos.</translation>
-    </message>
-    <message>
-        <source>Treat all ash as hot: soak it, carry it in closed metal, never indoors or in the van while it may glow.</source>
-        <translation>Toda ceniza está caliente: mójela, llévela en metal cerrado, nunca dentro ni en la furgoneta si puede arder.</translation>
-    </message>
-    <message>
         <source>Local fire and health codes and licensed practice decide.</source>
         <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
     </message>
@@ -230,10 +206,6 @@
     <message>
         <source>Nothing on the grate.</source>
         <translation>Nada en la parrilla.</translation>
-    </message>
-    <message>
-        <source>Thermometer over touch: thickest part, away from bone.</source>
-        <translation>Termómetro antes que tacto: parte más gruesa, lejos del hueso.</translation>
     </message>
     <message>
         <source>Coals</source>
@@ -2518,13 +2490,6 @@
         <source>Add coal by %1</source>
         <translation>Agregar carbón antes de las %1</translation>
     </message>
-    <message numerus="yes">
-        <source>Coal for the day: %1, %n bag(s)</source>
-        <translation>
-            <numerusform>Carbón para el día: %1, %n bolsa</numerusform>
-            <numerusform>Carbón para el día: %1, %n bolsas</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 on it, %2 due</source>
         <translation>%1 puestas, %2 listas</translation>
@@ -2568,6 +2533,38 @@
     <message>
         <source>Information only: one probe at one place, intact roasts of beef, lamb or pork. Below %1 treat it as advice and add margin. The food code and a thermometer at the published minimum decide.</source>
         <translation>Solo informa: una sonda en un lugar, asados enteros de res, cordero o cerdo. Por debajo de %1 tómelo como consejo y añada margen. Deciden el código alimentario y un termómetro en el mínimo publicado.</translation>
+    </message>
+    <message>
+        <source>By published heating values %1 to %2; by the depth of bed that cooks keep, without a source, %3.</source>
+        <translation>Según poderes caloríficos publicados, de %1 a %2; según la cama que usan los cocineros, sin fuente, %3.</translation>
+    </message>
+    <message>
+        <source>Coal for the day: %1, 1 bag.</source>
+        <translation>Carbón para el día: %1, 1 bolsa.</translation>
+    </message>
+    <message>
+        <source>Coal for the day: %1, %2 bags.</source>
+        <translation>Carbón para el día: %1, %2 bolsas.</translation>
+    </message>
+    <message>
+        <source>every %1 it would not get there</source>
+        <translation>cada %1 no llegaría</translation>
+    </message>
+    <message>
+        <source>every %1 makes no difference</source>
+        <translation>cada %1 no cambia nada</translation>
+    </message>
+    <message>
+        <source>every %1 takes %2 longer</source>
+        <translation>cada %1 tarda %2 más</translation>
+    </message>
+    <message>
+        <source>every %1 saves %2</source>
+        <translation>cada %1 ahorra %2</translation>
+    </message>
+    <message>
+        <source>Turned every %1 it lies about %2 in all; %3, %4.</source>
+        <translation>Volteada cada %1 está unos %2 en total; %3, %4.</translation>
     </message>
 </context>
 <context>
@@ -2867,6 +2864,26 @@
         <source>Stricter than published</source>
         <translation>Más estricto que lo publicado</translation>
     </message>
+    <message>
+        <source>Kept at %1 or above for %2 or longer</source>
+        <translation>Mantenida a %1 o más durante %2 o más</translation>
+    </message>
+    <message>
+        <source>Whole roasts only: %1</source>
+        <translation>Solo asados enteros: %1</translation>
+    </message>
+    <message>
+        <source>Not that long</source>
+        <translation>No tanto tiempo</translation>
+    </message>
+    <message>
+        <source>Asks what is done about it</source>
+        <translation>Pregunta qué se hace</translation>
+    </message>
+    <message>
+        <source>%1 is below the limit. Was it kept there long enough?</source>
+        <translation>%1 está por debajo del límite. ¿Se mantuvo ahí el tiempo suficiente?</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::FoodRecord</name>
@@ -2982,6 +2999,10 @@
     <message>
         <source>Measure: %1</source>
         <translation>Medir: %1</translation>
+    </message>
+    <message>
+        <source>%1, kept %2</source>
+        <translation>%1, mantenida %2</translation>
     </message>
 </context>
 <context>
@@ -4542,13 +4563,6 @@
         <source>Close the line</source>
         <translation>Cerrar la línea</translation>
     </message>
-    <message numerus="yes">
-        <source>All %n turn(s) done</source>
-        <translation>
-            <numerusform>%n vuelta hecha</numerusform>
-            <numerusform>Las %n vueltas hechas</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Turn %1 of %2</source>
         <translation>Vuelta %1 de %2</translation>
@@ -4816,6 +4830,18 @@
     <message>
         <source>Called table by table, the next when %1 stand in line: through in about %2, the longest wait %3.</source>
         <translation>Llamados mesa por mesa, la siguiente cuando quedan %1 en la fila: pasan en unos %2, la espera más larga %3.</translation>
+    </message>
+    <message>
+        <source>The turn is done</source>
+        <translation>La vuelta está hecha</translation>
+    </message>
+    <message>
+        <source>All %1 turns done</source>
+        <translation>Las %1 vueltas hechas</translation>
+    </message>
+    <message>
+        <source>Call silenced</source>
+        <translation>Aviso silenciado</translation>
     </message>
 </context>
 </TS>

@@ -48,4 +48,17 @@ Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
     return Cooked::No;
 }
 
+const CookRow* rowInReach(event::Food food, const Limits& limits, const Reading& reading) {
+    if (cookedBy(food, limits, reading, {}) != Cooked::No) return nullptr;
+    const auto rows = food == event::Food::WholeMeat               ? roastRows()
+                      : cookingMinimum(food) == Degree::CookGround ? groundRows()
+                                                                   : std::span<const CookRow>{};
+    const CookRow* shortest = nullptr;
+    for (const CookRow& row : rows)
+        if (cookedBy(food, limits, reading, row.hold) != Cooked::No &&
+            (!shortest || row.hold < shortest->hold))
+            shortest = &row;
+    return shortest;
+}
+
 }  // namespace cinder::safety

@@ -22,4 +22,10 @@ enum class Cooked : std::uint8_t {
 [[nodiscard]] Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
                               std::optional<Duration> held);
 
+/// The row by which `reading` is enough once the food has been kept there for the row's time: of
+/// the chart for whole meat, or of the lower rows for ground meat. Null when it is enough as it is,
+/// when no row reaches down to it, and where a local limit leaves no lower row in force.
+[[nodiscard]] const CookRow* rowInReach(event::Food food, const Limits& limits,
+                                        const Reading& reading);
+
 }  // namespace cinder::safety

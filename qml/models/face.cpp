@@ -109,6 +109,16 @@ void Face::Parts::beat() {
     pulse.start(untilNextBeat());
 }
 
+/// A whole roast read below its minimum: was it kept there for the time of the chart?
+void askKept(FoodEntry& entry) {
+    entry.openPan(QStringLiteral("lamb#0"));
+    entry.choose(QStringLiteral("measure"));
+    entry.choose(QString::number(static_cast<int>(safety::Purpose::Cook)));
+    for (const char* digit : {"1", "3", "4"})
+        entry.number()->press(QString::fromLatin1(digit));
+    entry.save();
+}
+
 /// The page of `place`; a sheet over the record page is opened on it.
 QString Face::Parts::openRecord(const QString& place) {
     auto& entry = *record.entry();
@@ -122,6 +132,10 @@ QString Face::Parts::openRecord(const QString& place) {
         entry.openPan(keyAt(record.pans(), 2));
     else if (place == QLatin1String("limit"))
         entry.answer(record.tally().owedPan);
+    else if (place == QLatin1String("kept"))
+        askKept(entry);
+    else if (place.startsWith(QLatin1String("record")))
+        record.setPart(place == QLatin1String("record") ? QStringLiteral("checks") : place.mid(7));
     else
         return place;
     return QStringLiteral("record");

@@ -52,8 +52,9 @@ struct Places {
 /// One picture of the window: which place, on what screen, in which light and language.
 struct View {
     /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
-    /// sheet over the lead board: "bell", "speed"; a sheet over the record: "measure", "pan",
-    /// "limit"; over the fire board: "firePiece", "fireProbe".
+    /// sheet over the lead board: "bell", "speed"; a part of the record,
+    /// "record-close"; a sheet over it: "measure", "pan", "limit", "kept"; over the fire board:
+    /// "firePiece", "fireProbe".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

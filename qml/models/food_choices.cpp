@@ -40,6 +40,8 @@ std::vector<ChoiceRow> FoodEntry::rows() const {
                                 words_.tested(id, *day_), id == thermometer_, false});
             }
             return rows;
+        case Step::Held:
+            return heldRows();
         case Step::Reasons:
             if (mode_ == Mode::Rule) {
                 for (const QString& whose :
@@ -86,6 +88,25 @@ std::vector<ChoiceRow> FoodEntry::panRows() const {
                     next == pan_,
                     false});
     return rows;
+}
+
+std::vector<ChoiceRow> FoodEntry::heldRows() const {
+    const safety::CookRow* row = rowToKeep();
+    if (!row) return {};
+    const auto roasts = safety::roastRows();
+    const bool isRoast = row >= roasts.data() && row < roasts.data() + roasts.size();
+    const safety::Scale scale = typed().scale;
+    const QString figure =
+        FoodWords::reading(scale == safety::Scale::Celsius ? safety::inCelsius(row->celsius)
+                                                           : safety::inFahrenheit(row->fahrenheit));
+    const QString source =
+        toText(std::string(safety::kFoodCode)) +
+        (isRoast ? QStringLiteral(", 3-401.11(B)") : QStringLiteral(", 3-401.11(A)(2)"));
+    return {{QStringLiteral("kept"),
+             tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
+             isRoast ? tr("Whole roasts only: %1").arg(source) : source, false, false},
+            {QStringLiteral("short"), tr("Not that long"), tr("Asks what is done about it"), false,
+             false}};
 }
 
 std::vector<ChoiceRow> FoodEntry::purposeRows() const {

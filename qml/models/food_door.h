@@ -21,7 +21,8 @@ class FoodDoor {
 
     [[nodiscard]] virtual Taken measure(const safety::Pan& pan, safety::Purpose purpose,
                                         safety::Reading reading,
-                                        const safety::ThermometerId& thermometer) = 0;
+                                        const safety::ThermometerId& thermometer,
+                                        std::optional<Duration> held) = 0;
     [[nodiscard]] virtual Taken correct(const safety::EntryId& entry, safety::Reading reading,
                                         const std::string& reason) = 0;
     [[nodiscard]] virtual Taken takeAction(const safety::EntryId& entry, safety::Action action) = 0;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "safety/cooked.h"
 #include "safety/standing.h"
 #include "settings.h"
 
@@ -176,7 +177,8 @@ void FoodEntry::askThermometer() {
 void FoodEntry::close() {
     if (open() && step_ == Step::Act) return;
     const bool isAside = step_ == Step::Pans || step_ == Step::Purposes ||
-                         step_ == Step::Thermometers || step_ == Step::Reasons;
+                         step_ == Step::Thermometers || step_ == Step::Held ||
+                         step_ == Step::Reasons;
     go(isAside ? Step::Keys : Step::Closed);
 }
 
@@ -198,6 +200,9 @@ void FoodEntry::choose(const QString& key) {
         case Step::Thermometers:
             thermometer_ = safety::ThermometerId(key.toStdString());
             return go(Step::Keys);
+        case Step::Held:
+            return take(write({}, key == QLatin1String("kept") ? std::optional(rowToKeep()->hold)
+                                                               : std::nullopt));
         case Step::Reasons:
             return take(write(key.toStdString()));
         case Step::Deeds:
@@ -231,10 +236,18 @@ safety::Reading FoodEntry::typed() const {
             isFahrenheit ? safety::Scale::Fahrenheit : safety::Scale::Celsius};
 }
 
-Taken FoodEntry::write(const std::string& reason) {
+const safety::CookRow* FoodEntry::rowToKeep() const {
+    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return nullptr;
+    for (const app::FoodPanCard& card : day_->food.pans)
+        if (card.pan.dish == pan_.dish)
+            return safety::rowInReach(card.food, day_->food.limits, typed());
+    return nullptr;
+}
+
+Taken FoodEntry::write(const std::string& reason, std::optional<Duration> held) {
     switch (mode_) {
         case Mode::Measure:
-            return door_.measure(pan_, purpose_, typed(), thermometer_);
+            return door_.measure(pan_, purpose_, typed(), thermometer_, held);
         case Mode::Leave:
             return door_.leaveControl(pan_, rule_, typed(), thermometer_);
         case Mode::IcePoint:
@@ -250,6 +263,8 @@ Taken FoodEntry::write(const std::string& reason) {
 void FoodEntry::save() {
     if (step_ != Step::Keys || !number_.isReady()) return;
     if (mode_ == Mode::Correct || mode_ == Mode::Rule) return go(Step::Reasons);
+    // A lower temperature is enough where it was kept for the time of a published row.
+    if (rowToKeep()) return go(Step::Held);
     take(write({}));
 }
 
@@ -309,6 +324,10 @@ Asking FoodEntry::asking() const {
             break;
         case Step::Thermometers:
             ask.question = tr("Which thermometer?");
+            break;
+        case Step::Held:
+            ask.question = tr("%1 is below the limit. Was it kept there long enough?")
+                               .arg(FoodWords::reading(typed()));
             break;
         case Step::Reasons:
             ask.question =

@@ -96,7 +96,7 @@ class FoodEntry : public QObject {
 
   private:
     enum class Mode { Measure, Leave, IcePoint, Correct, Rule };
-    enum class Step { Closed, Keys, Pans, Purposes, Thermometers, Reasons, Deeds, Act };
+    enum class Step { Closed, Keys, Pans, Purposes, Thermometers, Held, Reasons, Deeds, Act };
 
     void begin(Mode mode);
     void go(Step step);
@@ -106,6 +106,7 @@ class FoodEntry : public QObject {
     [[nodiscard]] std::vector<ChoiceRow> rows() const;
     [[nodiscard]] std::vector<ChoiceRow> panRows() const;
     [[nodiscard]] std::vector<ChoiceRow> purposeRows() const;
+    [[nodiscard]] std::vector<ChoiceRow> heldRows() const;
     [[nodiscard]] std::vector<ChoiceRow> deedRows() const;
     void take(const Taken& taken);
     void doDeed(const QString& deed);
@@ -114,8 +115,10 @@ class FoodEntry : public QObject {
     /// The reading out of limit that the sheet is about.
     [[nodiscard]] const safety::OpenReading* open() const;
     [[nodiscard]] safety::Reading typed() const;
+    /// The published row that would make the typed reading enough; null when none is asked for.
+    [[nodiscard]] const safety::CookRow* rowToKeep() const;
     [[nodiscard]] safety::LocalRules stricter(const std::string& authority) const;
-    [[nodiscard]] Taken write(const std::string& reason);
+    [[nodiscard]] Taken write(const std::string& reason, std::optional<Duration> held = {});
 
     FoodDoor& door_;
     Settings& settings_;

@@ -68,8 +68,9 @@ class Teller {
     Teller(const FoodWords& words, const app::Snapshot& day) : words_(words), day_(day) {}
 
     Said operator()(const safety::FoodMeasured& o) const {
-        return {words_.pan(o.pan, day_), FoodWords::purpose(o.purpose),
-                FoodWords::reading(o.reading)};
+        QString what = FoodWords::purpose(o.purpose);
+        if (o.held) what = tr("%1, kept %2").arg(what, Words::span(*o.held));
+        return {words_.pan(o.pan, day_), std::move(what), FoodWords::reading(o.reading)};
     }
     Said operator()(const safety::ActionTaken& o) const {
         return {tr("Corrective action"), FoodWords::action(o.action), {}};
@@ -160,8 +161,15 @@ void FoodRecord::skipBeforeFire(const QString& item) {
     take(door_.skipBeforeFire(static_cast<safety::FireItem>(item.toInt())));
 }
 
+void FoodRecord::setPart(const QString& part) {
+    if (part == part_) return;
+    part_ = part;
+    Q_EMIT parted();
+}
+
 void FoodRecord::answerCall(const QString& dish, int pan) {
     if (!day_) return;
+    setPart(QStringLiteral("checks"));
     const DishId id(dish.toStdString());
     if (pan > 0) return entry_.openPan(keyOf(safety::Pan{id, pan}));
     for (const ToDo& one : toDo(*day_))

@@ -53,6 +53,8 @@ class FoodRecord : public QObject {
     Q_PROPERTY(cinder::face::RowList* forecasts READ forecasts CONSTANT)
     Q_PROPERTY(cinder::face::RowList* entries READ entries CONSTANT)
     Q_PROPERTY(cinder::face::FoodEntry* entry READ entry CONSTANT)
+    /// Which part of the page is open: "checks", "pans", "entries" or "close".
+    Q_PROPERTY(QString part READ part WRITE setPart NOTIFY parted)
     Q_PROPERTY(cinder::face::FoodClosing* closing READ closing CONSTANT)
 
   public:
@@ -69,6 +71,8 @@ class FoodRecord : public QObject {
     [[nodiscard]] RowList* pans() { return &pans_; }
     [[nodiscard]] RowList* forecasts() { return &forecasts_; }
     [[nodiscard]] RowList* entries() { return &entries_; }
+    [[nodiscard]] const QString& part() const { return part_; }
+    void setPart(const QString& part);
     [[nodiscard]] FoodClosing* closing() { return &closing_; }
     [[nodiscard]] FoodEntry* entry() { return &entry_; }
 
@@ -81,6 +85,7 @@ class FoodRecord : public QObject {
     /// Why a touch was not taken; empty when it was.
     void refused(const QString& why);
     void tallied();
+    void parted();
     /// Something was written down: the boards look again.
     void noted();
 
@@ -103,6 +108,7 @@ class FoodRecord : public QObject {
     FoodEntry entry_;
     FoodClosing closing_;
     FoodTally tally_;
+    QString part_ = QStringLiteral("checks");
     ListOf<CheckRow> checks_;
     ListOf<CheckRow> checksAtFire_;
     ListOf<FireRow> fireItems_;

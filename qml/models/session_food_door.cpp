@@ -3,8 +3,9 @@
 namespace cinder::face {
 
 Taken SessionFoodDoor::measure(const safety::Pan& pan, safety::Purpose purpose,
-                               safety::Reading reading, const safety::ThermometerId& thermometer) {
-    return session_.measureFood(pan, purpose, reading, thermometer);
+                               safety::Reading reading, const safety::ThermometerId& thermometer,
+                               std::optional<Duration> held) {
+    return session_.measureFood(pan, purpose, reading, thermometer, held);
 }
 Taken SessionFoodDoor::correct(const safety::EntryId& entry, safety::Reading reading,
                                const std::string& reason) {

@@ -11,8 +11,8 @@ class SessionFoodDoor final : public FoodDoor {
     explicit SessionFoodDoor(app::Session& session) : session_(session) {}
 
     [[nodiscard]] Taken measure(const safety::Pan& pan, safety::Purpose purpose,
-                                safety::Reading reading,
-                                const safety::ThermometerId& thermometer) override;
+                                safety::Reading reading, const safety::ThermometerId& thermometer,
+                                std::optional<Duration> held) override;
     [[nodiscard]] Taken correct(const safety::EntryId& entry, safety::Reading reading,
                                 const std::string& reason) override;
     [[nodiscard]] Taken takeAction(const safety::EntryId& entry, safety::Action action) override;

@@ -11,7 +11,7 @@ Item {
 
     required property FoodRecord record
     property bool isNarrow: false
-    property string shown: "checks"
+    readonly property string shown: root.record.part
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin : Math.floor((root.width - 3 * Space.margin) / 2)
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Record")
@@ -26,7 +26,7 @@ Item {
         keys: root.isNarrow ? ["checks", "pans", "entries"] : ["checks", "entries", "close"]
         words: root.isNarrow ? [qsTr("Checks"), qsTr("Pans"), qsTr("Entries")] : [qsTr("Checks and pans"), qsTr("Entries"), qsTr("Sign and limits")]
         chosen: root.shown
-        onChoose: key => root.shown = key
+        onChoose: key => root.record.part = key
     }
     Flickable {
         anchors.top: which.bottom
@@ -74,7 +74,7 @@ Item {
                 PanPlate { id: pan; width: pans.width; onClicked: root.record.entry.openPan(pan.key) }
             }
             // A fourth way would be too narrow for a glove on a phone.
-            PressPlate { visible: root.isNarrow; width: parent.width; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.shown = "close" }
+            PressPlate { visible: root.isNarrow; width: parent.width; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.record.part = "close" }
             PressPlate { objectName: "icePoint"; width: parent.width; size: Type.body; text: qsTr("Test a thermometer in ice water"); onClicked: root.record.entry.testThermometer("") }
         }
     }

@@ -19,7 +19,7 @@ class FixedFood final : public FoodDoor {
     explicit FixedFood(std::vector<std::string>& touches) : touches_(touches) {}
 
     [[nodiscard]] Taken measure(const safety::Pan& pan, safety::Purpose, safety::Reading,
-                                const safety::ThermometerId&) override {
+                                const safety::ThermometerId&, std::optional<Duration>) override {
         return note("measure " + pan.dish.text());
     }
     [[nodiscard]] Taken correct(const safety::EntryId&, safety::Reading,

@@ -29,10 +29,7 @@ QString text(const char* words) {
 struct Keeper {
     explicit Keeper(const Glass& glass) : walk(glass, kArrived) {
         static_cast<void>(takeComplaints());
-        REQUIRE(walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard"))).empty());
-        walk.touch(scene::find(walk.app.root(), [](QQuickItem& item) {
-            return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Buffet"));
-        }));
+        walk.openTheOrchard(text("Buffet"));
         walk.hearCalls();
     }
     ~Keeper() {
@@ -135,6 +132,40 @@ TEST_CASE("a reading out of limit asks what is done, and does not close before i
     CHECK_FALSE(keeper.isSheetOpen());
     CHECK(keeper.walk.app.look()->food.withoutAction == 0);
     CHECK(keeper.pan({DishId("slaw"), 0}).standing.control == safety::Control::Discarded);
+}
+
+TEST_CASE("a roast below the minimum counts when it was kept for the time of the chart") {
+    Keeper keeper(kPhone);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.walk.find(QAccessible::RadioButton, text("Pans")));
+    const auto measure = [&] {
+        keeper.touch(scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button &&
+                   item.property("key").toString() == text("lamb#0");
+        }));
+        keeper.touch(keeper.onSheet(text("Measure")));
+        auto* sheet = keeper.walk.find(QAccessible::Dialog, {});
+        REQUIRE(sheet != nullptr);
+        keeper.touch(scene::find(*sheet, [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button &&
+                   nameOf(item).startsWith(text("Butterflied leg of lamb"));
+        }));
+        keeper.touch(keeper.onSheet(text("Cooked through")));
+        keeper.type("134");
+        keeper.touch(keeper.onSheet(text("Write down")));
+    };
+    // FDA Food Code 2022, 3-401.11(B): 56 min at 133 degF.
+    measure();
+    const auto kept = keeper.write<safety::FoodMeasured>(
+        keeper.onSheet(text("Kept at 133 °F or above for 56 min or longer")));
+    CHECK(kept.held == minutes(56));
+    CHECK_FALSE(keeper.isSheetOpen());
+    CHECK(keeper.walk.app.look()->food.withoutAction == 0);
+
+    measure();
+    const auto brief = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Not that long")));
+    CHECK_FALSE(brief.held);
+    CHECK(isReadable(keeper.walk.app.root(), text("134 °F is out of limit.")));
 }
 
 TEST_CASE("a slip of the finger is taken back from the sheet itself") {

@@ -212,6 +212,25 @@ TEST_CASE("ground meat is cooked at each of its rows, and not a tenth or a secon
     CHECK(cookedBy(ground, limits, inFahrenheit(155), {}) == Cooked::AtMinimum);
 }
 
+TEST_CASE("a reading below the minimum is offered the row that asks for the shortest time") {
+    // The rows are those of kRoastChart and kGroundChart above.
+    const Limits limits;
+    const auto hold = [&](event::Food food, const Reading& reading) -> std::optional<Duration> {
+        const CookRow* row = rowInReach(food, limits, reading);
+        return row ? std::optional(row->hold) : std::nullopt;
+    };
+    CHECK(hold(event::Food::WholeMeat, inFahrenheit(134)) == 56min);
+    CHECK(hold(event::Food::WholeMeat, inCelsius(54.4)) == 112min);
+    CHECK(hold(event::Food::WholeMeat, inFahrenheit(129.9)) == std::nullopt);
+    CHECK(hold(event::Food::WholeMeat, inFahrenheit(145)) == std::nullopt);
+    CHECK(hold(event::Food::GroundMeat, inFahrenheit(150)) == 1min);
+    CHECK(hold(event::Food::Poultry, inFahrenheit(164)) == std::nullopt);
+    CHECK(hold(event::Food::Fish, inFahrenheit(140)) == std::nullopt);
+    const auto local = Limits::with({"county", {{"cookIntact", inFahrenheit(150)}}});
+    REQUIRE(local);
+    CHECK(rowInReach(event::Food::WholeMeat, *local, inFahrenheit(134)) == nullptr);
+}
+
 TEST_CASE("each kind of food has the minimum of its paragraph") {
     const auto [food, fahrenheit, celsius] =
         GENERATE(table<event::Food, double, double>({{event::Food::Poultry, 165, 74},
