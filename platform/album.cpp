@@ -51,12 +51,33 @@ const Moment kMoments[] = {
     {"arrival",
      minutes(118),
      {"start", "holder", "new", "make", "make-menu", "make-guests", "fire", "buffet"}},
+    // The grate when the meat has just gone on, half way, and while the pieces come off.
+    {"laid", minutes(74), {"fire"}},
     {"fire", minutes(62) + seconds(20), {"lead",   "promise", "fire",       "buffet",   "sheet",
                                          "more",   "lists",   "quantities", "load",     "kitchen",
                                          "line",   "paper",   "settings",   "bell",     "speed",
                                          "record", "measure", "pan",        "cautions", "serve"}},
+    {"pulling", minutes(50), {"fire", "firePiece", "fireSeveral"}},
     {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}},
     {"strike", -minutes(75), {"lead", "strike", "debrief"}}};
+
+/// What a cook tells beside the tasks: how hot the fire is, how warm the meat was when it went on,
+/// and each piece as it comes off. False when a touch could not be saved.
+bool tellFire(app::Session& session) {
+    const auto seen = session.look();
+    if (!seen) return true;
+    for (const app::BatchCard& batch : seen->fire.batches) {
+        if (!batch.isLaid || batch.isOver || batch.missing.notMeat) continue;
+        if (batch.missing.fire && !session.testByHand(batch.grate, seconds(4))) return false;
+        if (batch.missing.start && !session.layPieces(batch.task, Temperature::fromCelsius(8)))
+            return false;
+        for (const app::PieceCard& piece : batch.pieces)
+            if (piece.state == app::PieceState::Due &&
+                !session.pullPieces(batch.task, {piece.number}, 1))
+                return false;
+    }
+    return true;
+}
 
 /// Lets the crew work until `until`; false when a touch could not be saved.
 bool playUntil(app::Session& session, app::RehearsalCrew& crew, SimulatedClock& clock,
@@ -64,7 +85,7 @@ bool playUntil(app::Session& session, app::RehearsalCrew& crew, SimulatedClock& 
     constexpr Duration kStep = seconds(15);
     while (session.now() < until) {
         clock.advance(std::min(kStep, until - session.now()));
-        if (!crew.act()) return false;
+        if (!tellFire(session) || !crew.act()) return false;
     }
     return true;
 }

@@ -68,6 +68,8 @@ struct KindCard {
         friend bool operator==(const CurvePoint&, const CurvePoint&) = default;
     };
     std::vector<CurvePoint> curve;
+    /// Of the drawn piece: turned twice as often, as the method says, half as often.
+    std::vector<cook::TurningEffect> turning;
     struct Reading {
         Instant at;
         Temperature shown;

@@ -127,6 +127,7 @@ class Board {
         card.drawnPiece = seen.drawnPiece;
         for (const cook::CurvePoint& point : seen.curve)
             card.curve.push_back({point.at, point.core});
+        card.turning = seen.turning;
         const auto facts = day_.batches.find(batch.batch.task);
         if (!seen.drawnPiece || facts == day_.batches.end()) return card;
         const auto piece = facts->second.pieces.find(*seen.drawnPiece);

@@ -50,7 +50,9 @@ struct OfferMaker {
         return aboutPieces(What::Move, o.task, o.pieces);
     }
     Offer operator()(const journal::ServeTimeMoved&) const { return about(What::ServeTime); }
-    Offer operator()(const journal::AlarmAcknowledged&) const { return about(What::Acknowledge); }
+    Offer operator()(const journal::AlarmAcknowledged& o) const {
+        return about(What::Acknowledge, live::taskOfTimer(o.alarm));
+    }
     Offer operator()(const journal::Undone&) const { return about(What::Undo); }
     Offer operator()(const journal::EventDescribed&) const { return {}; }
     /// Edits are taken back in the editor, without an end to it: Session::undoEdit.

@@ -9,7 +9,9 @@ std::span<const FireCaution> fireCautions() {
          "gas kills and has no smell. An open flap or a fan does not make it safe.",
          "Quemar carbón solo al aire libre, nunca en carpa, vehículo, remolque o edificio: su gas "
          "mata y no huele. Una puerta abierta o un ventilador no lo hacen seguro.",
-         "US Consumer Product Safety Commission, Document 5012", Checked::Read},
+         "US Consumer Product Safety Commission, Document 5012", Checked::Read,
+         "Open air only: burning charcoal gives off a deadly gas with no smell.",
+         "Solo al aire libre: el carbón encendido suelta un gas mortal sin olor."},
         {"carbon-monoxide-signs", FireMoment::Always,
          "Headache, drowsiness, dizziness, weakness, nausea or confusion near burning charcoal: "
          "fresh air at once, and call for help.",
@@ -23,7 +25,8 @@ std::span<const FireCaution> fireCautions() {
          "Líquido encendedor solo sobre carbón frío: dejar que penetre, cerrar el bote y alejarlo. "
          "Nunca sobre brasas tibias, rojas o encendidas.",
          "published grill-safety lists (the ban); NFPA tip sheet and soaking in from memory",
-         Checked::Read},
+         Checked::Read, "Starter fluid on cold charcoal only, never on warm coals.",
+         "Líquido encendedor solo sobre carbón frío, nunca sobre brasas."},
         {"other-fuels", FireMoment::Lighting, "Never petrol, kerosene or alcohol on charcoal.",
          "Nunca gasolina, queroseno ni alcohol sobre el carbón.",
          "Emergency Medical Services Authority (Oklahoma), charcoal page", Checked::Read},
@@ -47,18 +50,25 @@ std::span<const FireCaution> fireCautions() {
          "fat.",
          "La grasa que gotea levanta llama: pasar las piezas al lado frío y apartarse. Nada de "
          "agua sobre grasa ardiendo.",
-         "NFPA 10, classes of fire (fats are no water fire)", Checked::FromMemory},
+         "NFPA 10, classes of fire (fats are no water fire)", Checked::FromMemory,
+         "Fat flares up: to the cool side, and stand back. No water on burning fat.",
+         "La grasa se enciende: al lado frío, y apartarse. Nada de agua sobre grasa ardiendo."},
         {"burns", FireMoment::OverCoals,
          "Long cotton sleeves, heat gloves, dry cloths: a wet cloth passes heat.",
          "Mangas largas de algodón, guantes para calor, trapos secos: un trapo mojado deja pasar "
          "el calor.",
-         "OSHA, Young Worker Safety in Restaurants (burns)", Checked::Read},
+         "OSHA, Young Worker Safety in Restaurants (burns)", Checked::Read,
+         "Dry cloths and heat gloves: a wet cloth passes heat.",
+         "Trapos secos y guantes: un trapo mojado deja pasar el calor."},
         {"thermometer", FireMoment::Doneness,
          "Thermometer over touch: thickest part, away from bone. Colour does not show doneness, "
          "and a forecast never says safe.",
          "Termómetro antes que tacto: parte más gruesa, lejos del hueso. El color no indica "
          "cocción, y un pronóstico nunca dice que es seguro.",
-         "USDA FSIS, probe placement (colour from memory; the forecast is ours)", Checked::Read},
+         "USDA FSIS, probe placement (colour from memory; the forecast is ours)", Checked::Read,
+         "Thermometer over touch: thickest part, away from bone. Colour does not show doneness.",
+         "Termómetro antes que tacto: parte más gruesa, lejos del hueso. El color no indica "
+         "cocción."},
         {"clean-plate", FireMoment::Doneness,
          "Cooked meat goes into a clean pan with clean tongs, never back where raw meat lay.",
          "La carne cocida va a una charola limpia con pinzas limpias, nunca de vuelta donde estuvo "
@@ -69,7 +79,11 @@ std::span<const FireCaution> fireCautions() {
          "that burns, never in a van or indoors while they may glow.",
          "Tratar toda ceniza y brasa como caliente: empaparla, llevarla en metal cerrado lejos de "
          "lo que arde, nunca en la camioneta ni bajo techo mientras pueda estar viva.",
-         "Kitsap County (Washington) fire bulletin; CPSC release 99-051", Checked::Read},
+         "Kitsap County (Washington) fire bulletin; CPSC release 99-051", Checked::Read,
+         "Treat all ash as hot: soak it, carry it in closed metal, never indoors or in the van "
+         "while it may glow.",
+         "Toda ceniza está caliente: mójela, llévela en metal cerrado, nunca dentro ni en la "
+         "camioneta si puede arder."},
     };
     return kCautions;
 }

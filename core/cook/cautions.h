@@ -28,6 +28,9 @@ struct FireCaution {
     std::string_view spanish;
     std::string_view source;
     Checked checked;
+    /// The same in a line, where the work is done; empty when it is told on its page only.
+    std::string_view brief{};
+    std::string_view briefSpanish{};
 };
 
 [[nodiscard]] std::span<const FireCaution> fireCautions();

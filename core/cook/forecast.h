@@ -57,6 +57,7 @@ struct CurvePoint {
 struct TurningEffect {
     Duration interval;
     std::optional<Duration> toPull;  ///< since laying; nothing when not reached in four hours
+    friend bool operator==(const TurningEffect&, const TurningEffect&) = default;
 };
 
 /// A batch with its readings fitted. Single-threaded, immutable once made.

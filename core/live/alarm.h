@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/id.h"
@@ -41,6 +42,10 @@ struct Timer {
     [[nodiscard]] bool isRinging(Instant now) const { return !acknowledged && now >= due; }
     friend bool operator==(const Timer&, const Timer&) = default;
 };
+
+/// The task whose timer has this name; of a timer of the food-safety record, which has no task, a
+/// word that no task has.
+[[nodiscard]] TaskId taskOfTimer(std::string_view name);
 
 /// How loud a timer is by now: 0 when it does not ring, 1 at once, growing to 5. Doubles its
 /// insistence about every fifteen seconds, because a crew that did not hear the first call has its

@@ -78,6 +78,12 @@ BatchForecast reportOf(const Day& day, OnGrate batch) {
     return made;
 }
 
+/// Half of a turning interval, in whole minutes where it is more than one.
+Duration halfOf(Duration every) {
+    const auto whole = std::chrono::floor<std::chrono::minutes>(every / 2);
+    return whole.count() > 0 ? Duration(whole) : every / 2;
+}
+
 /// The piece that stands for its class in the picture.
 std::optional<std::int32_t> drawnPieceOf(const BatchForecast& made, const BatchFacts& facts,
                                          std::int32_t kind) {
@@ -111,6 +117,10 @@ void addKinds(const BatchFacts& facts, const cook::FittedBatch* fitted, BatchFor
                 kind.pull ? kind.pull->high + kCurveBeyond : *made.laid + made.batch.duration.high;
             if (auto curve = fitted->coreCurve({*kind.drawnPiece}, until, kCurveEvery))
                 kind.curve = std::move(*curve);
+            const Duration every = made.batch.turnEvery;
+            const Duration intervals[] = {halfOf(every), every, every * 2};
+            if (auto turning = fitted->turningEffect({*kind.drawnPiece}, intervals))
+                kind.turning = std::move(*turning);
         }
         made.kinds.push_back(std::move(kind));
     }

@@ -47,6 +47,9 @@ struct KindForecast {
     std::optional<cook::Band<Instant>> pull;  ///< of a piece of the class still on the grate
     std::optional<std::int32_t> drawnPiece;
     std::vector<cook::CurvePoint> curve;
+    /// What the drawn piece would take from laying to its pull turned twice as often, as the method
+    /// says, and half as often; empty without a forecast or for a method that does not turn.
+    std::vector<cook::TurningEffect> turning;
 };
 
 struct BatchForecast {

@@ -9,8 +9,9 @@ std::span<const Caution> cautions() {
          "leave one in a wash bucket.",
          "Guante anticorte, cortar alejando la hoja de la mano; llevar los cuchillos con la punta "
          "abajo y en funda, nunca dejar uno en la cubeta de lavado.",
-         "OSHA eTool, young workers in restaurants (gloves; carrying and bucket from memory)",
-         true},
+         "OSHA eTool, young workers in restaurants (gloves; carrying and bucket from memory)", true,
+         "Cut-resistant glove, clean board: never where raw meat lay.",
+         "Guante anticorte, tabla limpia: nunca donde hubo carne cruda."},
         {"steam", Topic::Hands, "Open lids, chafers and foil away from the face: steam burns.",
          "Abrir tapas, chafers y papel aluminio lejos de la cara: el vapor quema.",
          "OSHA, Young Worker Safety in Restaurants (burns)", true},
@@ -53,7 +54,9 @@ std::span<const Caution> cautions() {
          "hours when neither is kept.",
          "Comida fría a 5 °C (41 °F) o menos, caliente a 57 °C (135 °F) o más; desechar a las 4 "
          "horas si no se mantiene ninguna.",
-         "FDA Food Code 2022, 3-501.16 and 3-501.19", true},
+         "FDA Food Code 2022, 3-501.16 and 3-501.19", true,
+         "Hot food 135 °F (57 °C) or above, cold food 41 °F (5 °C) or below.",
+         "Caliente a 57 °C (135 °F) o más, frío a 5 °C (41 °F) o menos."},
         {"hot-day", Topic::Food,
          "In air above 90 °F (32 °C) the consumer limit for food left out is one hour.",
          "Con aire a más de 32 °C (90 °F), el límite doméstico para comida fuera es una hora.",

@@ -19,6 +19,9 @@ struct Caution {
     std::string_view spanish;
     std::string_view source;
     bool isRead = true;  ///< false: the source was not at hand, it is from memory
+    /// The same in a line, where the work is done; empty when it is told on its page only.
+    std::string_view brief{};
+    std::string_view briefSpanish{};
 };
 
 /// By topic.

@@ -82,7 +82,7 @@ Item {
                     maximumLineCount: 2
                 }
                 Item { width: 1; height: Space.tight }
-                Pips { done: root.turnsDone; count: root.turnCount; x: Space.tight }
+                Pips { done: root.turnsDone; count: root.turnCount; x: Space.tight; room: parent.width - 2 * Space.tight }
             }
         }
         Cord { width: parent.width; progress: root.progress }

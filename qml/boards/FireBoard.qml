@@ -48,11 +48,8 @@ Flickable {
                 onPull: root.day.finish(batch.key)
             }
         }
-        Remark {
-            width: parent.width
-            visible: root.day.grate.count > 0
-            text: qsTr("Thermometer over touch: thickest part, away from bone.")
-        }
+        Remark { width: parent.width; visible: root.day.grate.count > 0; text: root.day.fire.thermometerCaution }
+        Remark { width: parent.width; visible: root.day.grate.count > 0; text: root.day.fire.greaseCaution; glyph: Icons.flame }
         TaskColumn {
             width: parent.width
             heading: qsTr("Coals")

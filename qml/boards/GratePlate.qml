@@ -97,7 +97,7 @@ Column {
     Label { width: parent.width; visible: text !== ""; text: root.hand; maximumLineCount: 5 }
     TimeChart { width: parent.width; chart: root.fire; tall: Space.mm * 26 }
     Label { width: parent.width; visible: text !== ""; text: root.topUp; isStrong: true; maximumLineCount: 4 }
-    Label { width: parent.width; visible: text !== ""; text: root.need; size: Type.small; color: Theme.ash; maximumLineCount: 4 }
+    Label { width: parent.width; visible: text !== ""; text: root.need; size: Type.small; color: Theme.ash; maximumLineCount: 8 }
     Row {
         width: parent.width
         visible: root.canTouch

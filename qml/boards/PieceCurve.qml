@@ -12,6 +12,7 @@ Column {
     spacing: Space.small
 
     TimeChart { width: parent.width; chart: root.piece.core; tall: Space.mm * 46 }
+    Label { width: parent.width; visible: text !== ""; text: root.piece.turning; maximumLineCount: 6 }
     Label { width: parent.width; visible: text !== ""; text: root.piece.roast; maximumLineCount: 6 }
     Remark { width: parent.width; text: root.piece.roastWarning; lines: 8 }
 }

@@ -2,44 +2,49 @@
 
 #include <QCoreApplication>
 
+#include "cook/cautions.h"
+#include "safety/cautions.h"
+
 namespace cinder::face {
 
-QString cautionFor(plan::TaskKind kind) {
+namespace {
+
+QString toWords(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+template <class Cautions>
+QString briefIn(const Cautions& cautions, std::string_view id, bool isSpanish) {
+    for (const auto& caution : cautions)
+        if (caution.id == id) return toWords(isSpanish ? caution.briefSpanish : caution.brief);
+    return {};
+}
+
+}  // namespace
+
+QString briefCaution(std::string_view id, const QString& language) {
+    const bool isSpanish = language == QLatin1String("es");
+    const QString ofTheFire = briefIn(cook::fireCautions(), id, isSpanish);
+    return ofTheFire.isEmpty() ? briefIn(safety::cautions(), id, isSpanish) : ofTheFire;
+}
+
+QString cautionFor(plan::TaskKind kind, const QString& language) {
     switch (kind) {
         case plan::TaskKind::Fire:
-            // Open air, gas: US Consumer Product Safety Commission, Document 5012 (carbon monoxide
-            // from charcoal). Fluid on cold coals only: the NFPA grilling tip sheet, from memory.
-            return QCoreApplication::translate(
-                "Cautions",
-                "Open air only: burning charcoal gives off a deadly gas with no smell. Starter "
-                "fluid on cold charcoal only, never on warm coals.");
+            return briefCaution("carbon-monoxide", language) + QLatin1Char(' ') +
+                   briefCaution("starter-fluid", language);
         case plan::TaskKind::Cook:
         case plan::TaskKind::Check:
-            // USDA FSIS, Food Thermometers: thickest part, away from bone; colour does not show it.
-            return QCoreApplication::translate(
-                "Cautions",
-                "Thermometer over touch: thickest part, away from bone. Colour does not show "
-                "doneness.");
+            return briefCaution("thermometer", language);
         case plan::TaskKind::Warm:
-            // OSHA, Young Worker Safety in Restaurants (burns): dry cloths, gloves.
-            return QCoreApplication::translate(
-                "Cautions", "Dry cloths and heat gloves: a wet cloth passes heat.");
+            return briefCaution("burns", language);
         case plan::TaskKind::Slice:
-            // OSHA eTool, restaurants, food preparation: cut-resistant gloves. Clean board and
-            // tongs: USDA FSIS, cross-contamination.
-            return QCoreApplication::translate(
-                "Cautions", "Cut-resistant glove, clean board: never where raw meat lay.");
+            return briefCaution("knives", language);
         case plan::TaskKind::Hold:
         case plan::TaskKind::Load:
-            // FDA Food Code 2022, 3-501.16: 135 degF (57 degC) hot, 41 degF (5 degC) cold.
-            return QCoreApplication::translate(
-                "Cautions", "Hot food 135 °F (57 °C) or above, cold food 41 °F (5 °C) or below.");
+            return briefCaution("hot-and-cold", language);
         case plan::TaskKind::Strike:
-            // Insurers' and county fire bulletins: ash is hot for days, metal container, wet it.
-            return QCoreApplication::translate(
-                "Cautions",
-                "Treat all ash as hot: soak it, carry it in closed metal, never indoors or in the "
-                "van while it may glow.");
+            return briefCaution("hot-ash", language);
         default:
             return {};
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cautions.h"
 #include "settings.h"
 
 namespace cinder::face {
@@ -92,6 +93,7 @@ PieceFace Fire::describePiece() const {
     face.roast = fireWords_.roast(*card);
     face.roastWarning = fireWords_.roastWarning(*card);
     face.core = coreChart(*found, *card, day_->now, words_);
+    face.turning = FireWords::turning(*found, *card);
     face.missing = FireWords::missing(*found);
     const bool isCool = card->state == PieceState::OnCoolSide;
     face.moveVerb = isCool ? tr("Back over the coals") : tr("To the cool side");
@@ -120,6 +122,14 @@ QString Fire::sheetTitle() const {
     if (sheet_ == QLatin1String("coal")) return tr("How much coal was added?");
     if (sheet_ == QLatin1String("several")) return tr("Which pieces come off now?");
     return piece_.title;
+}
+
+QString Fire::thermometerCaution() const {
+    return briefCaution("thermometer", words_.language());
+}
+
+QString Fire::greaseCaution() const {
+    return briefCaution("hot-grease", words_.language());
 }
 
 void Fire::retellSeveral() {

@@ -37,6 +37,7 @@ struct PieceFace {
     Q_PROPERTY(QString roast MEMBER roast)
     Q_PROPERTY(QString roastWarning MEMBER roastWarning)
     Q_PROPERTY(cinder::face::ChartFace core MEMBER core)
+    Q_PROPERTY(QString turning MEMBER turning)
     Q_PROPERTY(QString missing MEMBER missing)
     Q_PROPERTY(QString moveVerb MEMBER moveVerb)
     Q_PROPERTY(QString pullVerb MEMBER pullVerb)
@@ -45,7 +46,7 @@ struct PieceFace {
 
   public:
     QString title, dish, kind, state, mark, time, band, target, minimum, source, warning, peak;
-    QString reading, roast, roastWarning, missing, moveVerb, pullVerb;
+    QString reading, roast, roastWarning, turning, missing, moveVerb, pullVerb;
     ChartFace core;
     int studs = 0;
     bool isDue = false, canTouch = false;
@@ -64,6 +65,9 @@ class Fire : public QObject {
     Q_PROPERTY(cinder::face::RowList* grates READ grates CONSTANT)
     Q_PROPERTY(cinder::face::RowList* batches READ batches CONSTANT)
     Q_PROPERTY(cinder::face::RowList* pans READ pans CONSTANT)
+    /// For whoever stands at a grate with something on it.
+    Q_PROPERTY(QString thermometerCaution READ thermometerCaution NOTIFY mapChanged)
+    Q_PROPERTY(QString greaseCaution READ greaseCaution NOTIFY mapChanged)
     /// The pieces among which the sheet "several" lets choose, and what its great touch does.
     Q_PROPERTY(cinder::face::RowList* choices READ choices CONSTANT)
     Q_PROPERTY(QString severalVerb READ severalVerb NOTIFY severalChanged)
@@ -84,6 +88,8 @@ class Fire : public QObject {
     [[nodiscard]] RowList* grates() { return &grates_; }
     [[nodiscard]] RowList* batches() { return &batches_; }
     [[nodiscard]] RowList* pans() { return &pans_; }
+    [[nodiscard]] QString thermometerCaution() const;
+    [[nodiscard]] QString greaseCaution() const;
     [[nodiscard]] RowList* choices() { return &choices_; }
     [[nodiscard]] QString severalVerb() const { return severalVerb_; }
     [[nodiscard]] bool canPullSeveral() const { return !several_.empty(); }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "row_maker.h"
 
@@ -141,6 +142,27 @@ QString FireWords::roastWarning(const PieceCard& piece) const {
         .arg(words_.temperature(Temperature::fromCelsius(58)));
 }
 
+QString FireWords::turning(const BatchCard& batch, const PieceCard& piece) {
+    const auto kind = static_cast<std::size_t>(piece.kind);
+    if (kind >= batch.kinds.size() || batch.kinds[kind].turning.size() != 3) return {};
+    const auto& [often, usual, seldom] = std::tie(
+        batch.kinds[kind].turning[0], batch.kinds[kind].turning[1], batch.kinds[kind].turning[2]);
+    if (!usual.toPull) return {};
+    const auto against = [&](const cook::TurningEffect& other) {
+        const QString every = Words::span(other.interval);
+        if (!other.toPull) return tr("every %1 it would not get there").arg(every);
+        const Duration more = *other.toPull - *usual.toPull;
+        if (std::chrono::abs(more) < seconds(30))
+            return tr("every %1 makes no difference").arg(every);
+        return more > Duration::zero()
+                   ? tr("every %1 takes %2 longer").arg(every, Words::span(more))
+                   : tr("every %1 saves %2").arg(every, Words::span(more));
+    };
+    return tr("Turned every %1 it lies about %2 in all; %3, %4.")
+        .arg(Words::span(usual.interval), Words::span(*usual.toPull), against(often),
+             against(seldom));
+}
+
 QString FireWords::missing(const BatchCard& batch) {
     const auto& missing = batch.missing;
     if (missing.notMeat) return tr("No forecast for this food: the plan's estimate stands.");
@@ -198,9 +220,17 @@ void FireWords::tellCoals(GrateRow& row, const app::CoalCard& coal) const {
                             .arg(words_.temperature(*test.low), words_.temperature(*test.high));
     }
     if (coal.topUpBy) row.topUp = tr("Add coal by %1").arg(words_.clockAndBell(*coal.topUpBy));
-    if (coal.need)
-        row.need = tr("Coal for the day: %1, %n bag(s)", nullptr, coal.need->bags)
-                       .arg(words_.mass(coal.need->load));
+    if (coal.need) {
+        const QString load = words_.mass(coal.need->load);
+        row.need = coal.need->bags == 1
+                       ? tr("Coal for the day: %1, 1 bag.").arg(load)
+                       : tr("Coal for the day: %1, %2 bags.").arg(load).arg(coal.need->bags);
+        row.need += QLatin1Char(' ') +
+                    tr("By published heating values %1 to %2; by the depth of bed that cooks "
+                       "keep, without a source, %3.")
+                        .arg(words_.mass(coal.need->byHeat.low),
+                             words_.mass(coal.need->byHeat.high), words_.mass(coal.need->byDepth));
+    }
 }
 
 std::vector<GrateRow> FireWords::grates(const app::Snapshot& day, const QString& chosen) {

@@ -58,6 +58,8 @@ class FireWords {
     [[nodiscard]] QString roast(const app::PieceCard& piece) const;
     /// cook::kLethalityWarning in the language and unit of this device.
     [[nodiscard]] QString roastWarning(const app::PieceCard& piece) const;
+    /// What another turning interval would do to this piece's class; empty without a forecast.
+    [[nodiscard]] static QString turning(const app::BatchCard& batch, const app::PieceCard& piece);
     [[nodiscard]] static QString missing(const app::BatchCard& batch);
     [[nodiscard]] QString title(const app::BatchCard& batch, const app::Snapshot& day) const;
 

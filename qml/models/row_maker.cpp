@@ -151,7 +151,7 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.canSkip = mayTouch && isToCome(card);
     row.startVerb = Words::startVerb(card.kind);
     row.finishVerb = Words::finishVerb(card.kind);
-    row.caution = cautionFor(card.kind);
+    row.caution = cautionFor(card.kind, words_.language());
 
     auto& lines = lines_[card.id];
     if (!lines) lines = std::make_shared<ListOf<LineRow>>();

@@ -205,7 +205,9 @@ QString Words::finishVerb(plan::TaskKind kind) {
 
 QString Words::turn(const app::TaskCard& card) {
     if (card.turnCount == 0) return {};
-    if (card.turnsDone >= card.turnCount) return tr("All %n turn(s) done", nullptr, card.turnCount);
+    if (card.turnsDone >= card.turnCount)
+        return card.turnCount == 1 ? tr("The turn is done")
+                                   : tr("All %1 turns done").arg(card.turnCount);
     return tr("Turn %1 of %2").arg(card.turnsDone + 1).arg(card.turnCount);
 }
 
@@ -249,7 +251,7 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
         case What::ServeTime:
             return tr("The bell was moved");
         case What::Acknowledge:
-            return tr("Call silenced: %1").arg(subject);
+            return subject.isEmpty() ? tr("Call silenced") : tr("Call silenced: %1").arg(subject);
         case What::Undo:
             return tr("Taken back");
         case What::Lay:

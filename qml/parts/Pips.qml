@@ -9,8 +9,12 @@ Row {
 
     required property int done
     required property int count
+    /// The width they share when there are many.
+    property real room: root.count * (Space.margin + Space.small)
+    readonly property real share: Math.min(Space.margin + Space.small, root.room / Math.max(1, root.count))
+    readonly property real pip: Math.min(Space.margin, root.share * 0.7)
 
-    spacing: Space.small
+    spacing: root.share - root.pip
     visible: root.count > 0
     Accessible.ignored: true
 
@@ -21,7 +25,7 @@ Row {
             required property int index
             readonly property bool isDone: index < root.done
 
-            width: Space.margin
+            width: root.pip
             height: width
             rotation: 45
             color: isDone ? Theme.ink : Theme.none

@@ -87,6 +87,10 @@ void draw(app::KindCard& kind, std::int32_t piece, Instant now, int pull,
         kind.curve.push_back({now + minutes(at),
                               {celsius(likely - reach), celsius(likely), celsius(likely + reach)}});
     }
+    const auto turned = [&](Duration every, int more) {
+        return cook::TurningEffect{every, minutes(pull - kLaid + more)};
+    };
+    kind.turning = {turned(minutes(2), -1), turned(minutes(5), 0), turned(minutes(10), 2)};
     for (const auto& [at, shown] : readings)
         kind.readings.push_back({now + minutes(at), celsius(shown)});
 }
@@ -143,6 +147,12 @@ app::FireCards orchardFire(Instant now) {
                             {now - minutes(20), seconds(4), celsius(180), celsius(205)}};
     grate.coal.thermometer = {{now - minutes(12), celsius(188)}};
     grate.coal.topUpBy = now + minutes(25);
+    const auto kilograms = [](double mass) { return Mass::fromKilograms(mass); };
+    grate.coal.need = app::CoalCard::Need{{kilograms(14), kilograms(18), kilograms(24)},
+                                          kilograms(27),
+                                          kilograms(27),
+                                          2,
+                                          kilograms(18)};
     app::FireCards cards;
     cards.grates = {grate};
     cards.batches = {batch, thighs};

@@ -123,6 +123,12 @@ TEST_CASE("hand test and start temperature give every piece its own minute, thin
         CHECK(kind.toPull->low < kind.toPull->likely);
         CHECK(kind.toPull->likely < kind.toPull->high);
         CHECK(kind.curve.size() > 10);
+        REQUIRE(kind.turning.size() == 3);
+        CHECK(kind.turning[0].interval < kind.turning[1].interval);
+        REQUIRE(kind.turning[2].toPull);
+        // Turning helps a little: see the same check of the model in tests/core/cook.
+        CHECK(minutes(*kind.turning[0].toPull) > 0.78 * minutes(*kind.turning[2].toPull));
+        CHECK(*kind.turning[0].toPull < *kind.turning[2].toPull);
     }
     CHECK(batch.kinds[0].toPull->likely < batch.kinds[1].toPull->likely);
     CHECK(batch.kinds[1].toPull->likely < batch.kinds[2].toPull->likely);

@@ -78,6 +78,7 @@ TEST_CASE("a call that nobody answers stays due at the same instant and grows lo
     const auto call = timer(lunch.at(-45min), "start:lamb/cook");
     REQUIRE(call);
 
+    CHECK(live::taskOfTimer(call->name) == call->task);
     CHECK(call->due == fromBell(-50min));
     CHECK(live::loudness(*call, fromBell(-50min) - 1s) == 0);
     CHECK(live::loudness(*call, fromBell(-50min)) == 1);
