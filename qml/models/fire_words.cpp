@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <tuple>
 
 #include "row_maker.h"
 
@@ -145,8 +144,9 @@ QString FireWords::roastWarning(const PieceCard& piece) const {
 QString FireWords::turning(const BatchCard& batch, const PieceCard& piece) {
     const auto kind = static_cast<std::size_t>(piece.kind);
     if (kind >= batch.kinds.size() || batch.kinds[kind].turning.size() != 3) return {};
-    const auto& [often, usual, seldom] = std::tie(
-        batch.kinds[kind].turning[0], batch.kinds[kind].turning[1], batch.kinds[kind].turning[2]);
+    const cook::TurningEffect& often = batch.kinds[kind].turning[0];
+    const cook::TurningEffect& usual = batch.kinds[kind].turning[1];
+    const cook::TurningEffect& seldom = batch.kinds[kind].turning[2];
     if (!usual.toPull) return {};
     const auto against = [&](const cook::TurningEffect& other) {
         const QString every = Words::span(other.interval);
