@@ -251,6 +251,17 @@
     </message>
 </context>
 <context>
+    <name>FoodChoices</name>
+    <message>
+        <source>Or in words of your own</source>
+        <translation>O con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Anotar</translation>
+    </message>
+</context>
+<context>
     <name>FoodKeys</name>
     <message>
         <source>Thickest part, middle of the pan, away from bone; wait until the figure stands still.</source>
@@ -1288,6 +1299,18 @@
         <source>Stay bright</source>
         <translation>Seguir con luz</translation>
     </message>
+    <message>
+        <source>Weights and lengths</source>
+        <translation>Pesos y medidas</translation>
+    </message>
+    <message>
+        <source>lb and in</source>
+        <translation>lb y pulgadas</translation>
+    </message>
+    <message>
+        <source>kg and cm</source>
+        <translation>kg y cm</translation>
+    </message>
 </context>
 <context>
     <name>SeveralSheet</name>
@@ -1348,6 +1371,10 @@
     <message>
         <source>Keep a copy of everything</source>
         <translation>Guardar una copia de todo</translation>
+    </message>
+    <message>
+        <source>Make your own event in about two minutes, or look at a day that is made: open it as it would be lived, or rehearse it sixty times as fast. A rehearsal keeps nothing of yours.</source>
+        <translation>Haga su propio evento en unos dos minutos, o mire un día ya hecho: ábralo como se viviría, o ensáyelo sesenta veces más rápido. Un ensayo no toca nada suyo.</translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,7 @@ Column {
 
         Figure {
             id: large
+            objectName: "bellFigure"
             text: (root.day.line.isPastBell ? "+" : "") + root.day.line.bellLarge
             size: root.isNarrow ? Type.bell : Type.bellWide
             lineHeight: size * 0.86

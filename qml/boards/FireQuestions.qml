@@ -34,8 +34,10 @@ Column {
                 onClicked: root.record.readyBeforeFire(one.key)
             }
             HoldPlate {
+                // Apart from the touches of the column beside it, too.
+                anchors.horizontalCenter: parent.horizontalCenter
                 visible: !one.isReady && !one.isSkipped
-                width: parent.width
+                width: parent.width - 2 * (Space.apart - Space.small)
                 text: qsTr("Hold: skip, on record")
                 onHeld: root.record.skipBeforeFire(one.key)
             }

@@ -40,6 +40,9 @@ Item {
     signal tick(int line)
     /// The room the heading takes above the plate.
     readonly property real above: part.visible ? part.height + Space.small : 0
+    /// What is held lies apart from the touches of this plate and of those above and below it.
+    readonly property bool offersSkip: root.showsSkip && root.canSkip && root.isOpen
+    readonly property real skipRoom: root.offersSkip ? Space.apart - Space.gap : 0
     readonly property bool isOpen: root.mark !== "done" && root.mark !== "skipped"
 
     implicitHeight: root.above + all.height + 2 * Space.gap
@@ -74,7 +77,7 @@ Item {
 
         Item {
             width: parent.width
-            height: Math.max(words.height, touches.visible ? Space.touch : 0)
+            height: Math.max(words.height, touches.visible ? touches.y + Space.touch + (held.visible && list.visible ? root.skipRoom : 0) : 0)
 
             StateMark { id: shape; mark: root.mark; isLate: root.isLate; y: Space.tight / 2 }
             Column {
@@ -112,12 +115,14 @@ Item {
             Row {
                 id: touches
                 anchors.right: parent.right
+                y: held.visible ? root.skipRoom - Space.gap : 0
                 visible: root.canStart || root.canFinish
                 width: visible ? implicitWidth : 0
                 spacing: Space.apart
 
                 HoldPlate {
-                    visible: root.showsSkip && root.canSkip && root.columns > 1
+                    id: held
+                    visible: root.offersSkip && root.columns > 1
                     text: qsTr("Hold: leave out")
                     onHeld: root.skip()
                 }
@@ -132,6 +137,7 @@ Item {
         }
         Remark { width: parent.width; text: root.showsCaution ? root.caution : "" }
         Grid {
+            id: list
             width: parent.width
             // What cannot begin yet is one line; its list would only bury what can.
             visible: root.showsLines && (root.canStart || root.canFinish || root.isList && root.isOpen) && root.lines.count > 0
@@ -152,11 +158,18 @@ Item {
             }
         }
         // On a narrow board it stands far from the touches of the hurry.
-        HoldPlate {
+        Item {
             width: parent.width
-            visible: root.showsSkip && root.canSkip && root.columns === 1 && root.isOpen
-            text: qsTr("Hold: leave out")
-            onHeld: root.skip()
+            height: alone.y + alone.height + Math.max(0, root.skipRoom - Space.gap - Space.small)
+            visible: root.offersSkip && root.columns === 1
+
+            HoldPlate {
+                id: alone
+                y: root.skipRoom
+                width: parent.width
+                text: qsTr("Hold: leave out")
+                onHeld: root.skip()
+            }
         }
     }
 }

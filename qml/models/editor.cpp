@@ -64,8 +64,8 @@ Editor::~Editor() {
     stop();
 }
 
-bool Editor::isCustomary() const {
-    return settings_.isFahrenheit();
+bool Editor::isCustomaryFor(int kind) const {
+    return face::isCustomaryFor(static_cast<NumberEntry::Kind>(kind), settings_);
 }
 
 QString Editor::part() const {
@@ -249,7 +249,7 @@ void Editor::publish(const event::Event& whole, const Result<live::RunSheet, app
 // --- telling -------------------------------------------------------------------------------------
 
 std::vector<Field> Editor::fieldsOf(const event::Event& draft) const {
-    FieldList list(draft, words_, isCustomary());
+    FieldList list(draft, words_, settings_.isCustomary());
     const auto id = place_.section(u':', 1).toStdString();
     if (place_ == u"when") addWhen(list);
     if (place_ == u"guests") addGuests(list);

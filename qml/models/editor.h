@@ -46,7 +46,6 @@ class Editor : public QObject {
     Q_PROPERTY(bool canWrite READ canWrite CONSTANT)
     /// Where the event was written to as a file.
     Q_PROPERTY(QString written READ written NOTIFY changed)
-    Q_PROPERTY(bool isCustomary READ isCustomary NOTIFY changed)
 
   public:
     /// The first three must outlive this; `files` may be null.
@@ -69,7 +68,9 @@ class Editor : public QObject {
     [[nodiscard]] QString refusal() const { return refusal_; }
     [[nodiscard]] bool canWrite() const { return files_ != nullptr; }
     [[nodiscard]] QString written() const { return written_; }
-    [[nodiscard]] bool isCustomary() const;
+    /// Whether a number of this kind is typed in pounds, inches, quarts or degrees Fahrenheit
+    /// first.
+    Q_INVOKABLE [[nodiscard]] bool isCustomaryFor(int kind) const;
 
     /// Lists what a new event may begin with.
     Q_INVOKABLE void prepare();

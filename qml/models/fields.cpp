@@ -44,7 +44,7 @@ QString shortNumber(double value, int places) {
 }
 
 /// How far one touch of a stepper goes, in the base unit.
-double stepOf(NumberEntry::Kind kind, bool isCustomary) {
+double stepOf(NumberEntry::Kind kind, bool isCustomary, bool isFahrenheit) {
     switch (kind) {
         case NumberEntry::Kind::Length:
             return isCustomary ? kInch : 10;
@@ -53,7 +53,7 @@ double stepOf(NumberEntry::Kind kind, bool isCustomary) {
         case NumberEntry::Kind::Percent:
             return 5;
         case NumberEntry::Kind::Temperature:
-            return isCustomary ? 5 / 1.8 : 2;
+            return isFahrenheit ? 5 / 1.8 : 2;
         default:
             return 1;
     }
@@ -120,7 +120,7 @@ Field& FieldList::number(const std::string& path, const QString& name, Kind kind
     field.row.most = most;
     field.row.canLess = value > least;
     field.row.canMore = value < most;
-    field.stepBy = stepOf(kind, isCustomary);
+    field.stepBy = stepOf(kind, isCustomary, words.isFahrenheit());
     field.number = std::move(set);
     return fields.emplace_back(std::move(field));
 }

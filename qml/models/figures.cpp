@@ -233,7 +233,7 @@ QString Figures::askedName() const {
 }
 
 void Figures::ask(const QString& what) {
-    const bool isCustomary = settings_.isFahrenheit();
+    const bool isCustomary = settings_.isCustomary();
     const double most = event::kGuestRange.high;
     if (what == QLatin1String("value") && canBeOwn()) {
         const Unit unit = open_->amount.unit;

@@ -172,7 +172,7 @@ void Fire::step(int by) {
 }
 
 void Fire::ask(const QString& name, NumberEntry::Kind kind, double least, double most) {
-    pad_.begin(kind, least, most, settings_.isFahrenheit());
+    pad_.begin(kind, least, most, isCustomaryFor(kind, settings_));
     openSheet(name);
 }
 

@@ -216,6 +216,11 @@ void FoodEntry::choose(const QString& key) {
     }
 }
 
+void FoodEntry::sayInWords(const QString& words) {
+    if (step_ != Step::Reasons || words.trimmed().isEmpty()) return;
+    take(write(words.trimmed().toStdString()));
+}
+
 void FoodEntry::doDeed(const QString& deed) {
     if (deed == QLatin1String("measure")) {
         purpose_ = card()->nextPurpose;
@@ -330,6 +335,7 @@ Asking FoodEntry::asking() const {
                                .arg(FoodWords::reading(typed()));
             break;
         case Step::Reasons:
+            ask.takesWords = true;
             ask.question =
                 mode_ == Mode::Rule ? tr("Whose rule is it?") : tr("Why is it corrected?");
             break;

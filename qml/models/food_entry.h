@@ -37,10 +37,13 @@ struct Asking {
     Q_PROPERTY(bool hasThermometer MEMBER hasThermometer)
     Q_PROPERTY(bool hasPurpose MEMBER hasPurpose)
     Q_PROPERTY(bool mayClose MEMBER mayClose)
+    /// Whether none of the choices need fit: it may be said in one's own words.
+    Q_PROPERTY(bool takesWords MEMBER takesWords)
 
   public:
     QString step, title, purpose, limit, pan, thermometer, question, finding, refusal;
-    bool hasPan = true, hasThermometer = true, hasPurpose = true, mayClose = true;
+    bool hasPan = true, hasThermometer = true, hasPurpose = true, mayClose = true,
+         takesWords = false;
     friend bool operator==(const Asking&, const Asking&) = default;
 };
 
@@ -83,6 +86,8 @@ class FoodEntry : public QObject {
     Q_INVOKABLE void askPurpose();
     Q_INVOKABLE void askThermometer();
     Q_INVOKABLE void choose(const QString& key);
+    /// Whose rule it is, or why something is corrected, in words of one's own.
+    Q_INVOKABLE void sayInWords(const QString& words);
     Q_INVOKABLE void save();
     /// Back to the keys from a choice, else away; refused while a reading waits for its action.
     Q_INVOKABLE void close();

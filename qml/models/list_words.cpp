@@ -66,7 +66,7 @@ report::Style ListWords::style() const {
     report::Style style;
     style.language = settings_.language().toStdString();
     style.measures =
-        settings_.isFahrenheit() ? report::Measures::Customary : report::Measures::Metric;
+        settings_.isCustomary() ? report::Measures::Customary : report::Measures::Metric;
     style.hours = settings_.isTwelveHour() ? report::Hours::Twelve : report::Hours::TwentyFour;
     return style;
 }

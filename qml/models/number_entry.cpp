@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "settings.h"
+
 namespace cinder::face {
 
 /// `base = shown * factor + offset`.
@@ -184,6 +186,11 @@ void NumberEntry::useUnit(int unit) {
     text_ = isNumber ? written(base) : QString();
     if (isNumber) exact_ = base;
     Q_EMIT changed();
+}
+
+bool isCustomaryFor(NumberEntry::Kind kind, const Settings& settings) {
+    return kind == NumberEntry::Kind::Temperature ? settings.isFahrenheit()
+                                                  : settings.isCustomary();
 }
 
 }  // namespace cinder::face

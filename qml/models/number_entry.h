@@ -92,4 +92,10 @@ class NumberEntry : public QObject {
     std::optional<double> exact_;
 };
 
+class Settings;
+
+/// Whether this device reads numbers of `kind` in the customary unit first: degrees by the choice
+/// of scale, everything else by the choice of weights and lengths.
+[[nodiscard]] bool isCustomaryFor(NumberEntry::Kind kind, const Settings& settings);
+
 }  // namespace cinder::face

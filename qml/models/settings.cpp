@@ -29,6 +29,8 @@ Settings::Settings(QString file, QObject* parent) : QObject(parent), file_(std::
     theme_ = oneOf(kept.value(QStringLiteral("theme"), theme_).toString(),
                    {QLatin1String("noon"), QLatin1String("dusk"), QLatin1String("clock")});
     isFahrenheit_ = kept.value(QStringLiteral("fahrenheit"), isFahrenheit_).toBool();
+    // Who chose a scale before weights could be chosen apart meant both.
+    isCustomary_ = kept.value(QStringLiteral("customary"), isFahrenheit_).toBool();
     isTwelveHour_ = kept.value(QStringLiteral("twelveHour"), isTwelveHour_).toBool();
     isLeftHanded_ = kept.value(QStringLiteral("leftHanded"), isLeftHanded_).toBool();
     isCalm_ = kept.value(QStringLiteral("calm"), isCalm_).toBool();

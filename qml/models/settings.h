@@ -19,6 +19,8 @@ class Settings : public QObject {
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
     Q_PROPERTY(bool isDusk READ isDusk NOTIFY changed)
     Q_PROPERTY(bool isFahrenheit READ isFahrenheit WRITE setFahrenheit NOTIFY changed)
+    /// Weights, lengths and volumes in pounds, inches and quarts; else in kilograms, cm and litres.
+    Q_PROPERTY(bool isCustomary READ isCustomary WRITE setCustomary NOTIFY changed)
     Q_PROPERTY(bool isTwelveHour READ isTwelveHour WRITE setTwelveHour NOTIFY changed)
     /// The rail and the hurried buttons lie at the left.
     Q_PROPERTY(bool isLeftHanded READ isLeftHanded WRITE setLeftHanded NOTIFY changed)
@@ -35,6 +37,7 @@ class Settings : public QObject {
     [[nodiscard]] QString theme() const { return theme_; }
     [[nodiscard]] bool isDusk() const;
     [[nodiscard]] bool isFahrenheit() const { return isFahrenheit_; }
+    [[nodiscard]] bool isCustomary() const { return isCustomary_; }
     [[nodiscard]] bool isTwelveHour() const { return isTwelveHour_; }
     [[nodiscard]] bool isLeftHanded() const { return isLeftHanded_; }
     [[nodiscard]] bool isCalm() const { return isCalm_; }
@@ -44,6 +47,7 @@ class Settings : public QObject {
     void setLanguage(const QString& language);
     void setTheme(const QString& theme);
     void setFahrenheit(bool on) { keep(isFahrenheit_, on, "fahrenheit"); }
+    void setCustomary(bool on) { keep(isCustomary_, on, "customary"); }
     void setTwelveHour(bool on) { keep(isTwelveHour_, on, "twelveHour"); }
     void setLeftHanded(bool on) { keep(isLeftHanded_, on, "leftHanded"); }
     void setCalm(bool on) { keep(isCalm_, on, "calm"); }
@@ -71,6 +75,7 @@ class Settings : public QObject {
     QString language_;
     QString theme_;
     bool isFahrenheit_ = true;
+    bool isCustomary_ = true;
     bool isTwelveHour_ = false;
     bool isLeftHanded_ = false;
     bool isCalm_ = false;

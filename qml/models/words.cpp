@@ -107,13 +107,13 @@ QString Words::temperature(Temperature t) const {
 
 QString Words::mass(Mass mass) const {
     constexpr double kPound = 0.45359237;  // kg, exact: the same publication as below
-    return settings_.isFahrenheit() ? tr("%1 lb").arg(std::lround(mass.kilograms() / kPound))
-                                    : tr("%1 kg").arg(std::lround(mass.kilograms()));
+    return settings_.isCustomary() ? tr("%1 lb").arg(std::lround(mass.kilograms() / kPound))
+                                   : tr("%1 kg").arg(std::lround(mass.kilograms()));
 }
 
 QString Words::thickness(Length thickness) const {
     constexpr double kInch = 25.4;  // mm, exact: NIST Special Publication 811 (2008), B.8
-    return settings_.isFahrenheit()
+    return settings_.isCustomary()
                ? tr("%1 in").arg(QString::number(thickness.millimetres() / kInch, 'f', 1))
                : tr("%1 mm").arg(std::lround(thickness.millimetres()));
 }

@@ -15,7 +15,7 @@ Sheet {
     function ask(key: string, name: string, kind: int, number: real, least: real, most: real) {
         root.key = key
         root.title = name
-        root.entry.beginAt(kind, least, most, root.editor.isCustomary, number)
+        root.entry.beginAt(kind, least, most, root.editor.isCustomaryFor(kind), number)
     }
     title: ""
 

@@ -48,4 +48,13 @@ Column {
             }
         }
     }
+    Column {
+        width: parent.width
+        visible: root.entry.ask.takesWords
+        spacing: Space.small
+
+        Label { width: parent.width; text: qsTr("Or in words of your own") }
+        LineField { id: own; objectName: "ownWords"; width: parent.width; Accessible.name: qsTr("Or in words of your own"); onAccepted: root.entry.sayInWords(own.text) }
+        PressPlate { width: parent.width; enabled: own.text.trim() !== ""; tone: "water"; text: qsTr("Write down"); onClicked: root.entry.sayInWords(own.text) }
+    }
 }

@@ -80,14 +80,22 @@ Item {
                 FoodFinding { width: parent.width; visible: root.entry.ask.step === "act"; finding: root.entry.ask.finding; limit: root.entry.ask.purpose + ": " + root.entry.ask.limit }
                 FoodKeys { width: parent.width; visible: root.entry.ask.step === "keys"; entry: root.entry; isNarrow: root.isNarrow }
                 FoodChoices { width: parent.width; visible: root.entry.ask.step === "choose" || root.entry.ask.step === "act"; entry: root.entry }
-                PressPlate {
-                    objectName: "foodSlip"
+                // Apart from the discarding above it.
+                Item {
                     width: parent.width
+                    height: slip.height + Space.apart - Space.small
                     visible: root.entry.ask.step === "act" && root.day.line.undo !== ""
-                    glyph: Icons.undo
-                    size: Type.body
-                    text: qsTr("Slip of the finger: take it back (%1)").arg(root.day.undoLeft)
-                    onClicked: root.day.undo()
+
+                    PressPlate {
+                        id: slip
+                        objectName: "foodSlip"
+                        anchors.bottom: parent.bottom
+                        width: parent.width
+                        glyph: Icons.undo
+                        size: Type.body
+                        text: qsTr("Slip of the finger: take it back (%1)").arg(root.day.undoLeft)
+                        onClicked: root.day.undo()
+                    }
                 }
             }
         }

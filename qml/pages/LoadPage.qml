@@ -15,6 +15,7 @@ Item {
 
     Flickable {
         anchors.fill: parent
+        enabled: root.load.asked === ""
         contentHeight: all.height + 2 * Space.gap
         clip: true
         Accessible.role: Accessible.Pane

@@ -20,6 +20,7 @@ Item {
 
     Item {
         id: head
+        enabled: root.sheet === ""
         width: parent.width
         height: Math.max(way.height, words.height) + 2 * Space.small
 
@@ -42,6 +43,7 @@ Item {
         model: !root.isNarrow || !root.isOpen ? 1 : 0
 
         MakeParts {
+            enabled: root.sheet === ""
             y: head.height
             width: root.isNarrow ? root.width : Math.round(root.width * 0.34)
             height: root.height - head.height - foot.height
@@ -52,6 +54,7 @@ Item {
         model: root.isOpen ? 1 : 0
 
         MakeFields {
+            enabled: root.sheet === ""
             x: root.isNarrow ? 0 : Math.round(root.width * 0.34)
             y: head.height
             width: root.width - x
@@ -64,6 +67,7 @@ Item {
     }
     Rectangle {
         id: foot
+        enabled: root.sheet === ""
         anchors.bottom: parent.bottom
         width: parent.width
         height: root.isNarrow && root.isOpen ? (said.visible ? said.height + 2 * Space.small : 0) : plan.height + standing.height + 3 * Space.small

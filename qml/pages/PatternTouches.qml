@@ -32,6 +32,11 @@ Column {
     }
     TickTile { width: parent.width; text: qsTr("Chafers filled, lids on"); isTicked: root.isTicked; onClicked: root.isTicked = true }
     TickTile { width: parent.width; text: qsTr("Signs in front of every dish"); isTicked: true }
-    HoldPlate { width: parent.width; text: root.isHeld ? qsTr("Held") : qsTr("Hold: hard to take back"); onHeld: root.isHeld = true }
+    Item {
+        width: parent.width
+        height: hard.height + 2 * Space.apart
+
+        HoldPlate { id: hard; anchors.verticalCenter: parent.verticalCenter; width: parent.width; text: root.isHeld ? qsTr("Held") : qsTr("Hold: hard to take back"); onHeld: root.isHeld = true }
+    }
     UndoBar { width: parent.width; noted: qsTr("Turned: chicken thighs"); remaining: "0:42" }
 }

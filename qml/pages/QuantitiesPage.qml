@@ -16,6 +16,7 @@ Item {
     Flickable {
         anchors.fill: parent
         visible: !root.figures.isOpen
+        enabled: root.figures.asked === ""
         contentHeight: all.height + 2 * Space.gap
         clip: true
         Accessible.role: Accessible.Pane
@@ -45,7 +46,7 @@ Item {
     Repeater {
         model: root.figures.isOpen ? 1 : 0
 
-        FigureView { anchors.fill: parent; figures: root.figures; isNarrow: root.isNarrow }
+        FigureView { anchors.fill: parent; enabled: root.figures.asked === ""; figures: root.figures; isNarrow: root.isNarrow }
     }
     NumberSheet {
         anchors.fill: parent

@@ -16,7 +16,7 @@ Flickable {
     required property int levels
     readonly property real names: Space.touch * 1.25
     /// Rows as high as the page allows, within reason.
-    readonly property real laneHeight: Math.max(Space.lane, Math.min(Space.touch * 2.4,
+    readonly property real laneHeight: Math.max(Space.lane, Math.min(Space.touch * 4,
         (height - axis.height - Space.wide - root.lanes.count * Space.small) / Math.max(1, root.levels) - Space.tight))
 
     contentWidth: root.names + root.sheet.span * Space.minute + Space.wide

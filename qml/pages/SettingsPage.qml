@@ -68,6 +68,14 @@ Flickable {
         }
         Choice {
             width: all.share
+            name: qsTr("Weights and lengths")
+            keys: ["lb", "kg"]
+            words: [qsTr("lb and in"), qsTr("kg and cm")]
+            chosen: root.settings.isCustomary ? "lb" : "kg"
+            onChoose: key => root.settings.isCustomary = key === "lb"
+        }
+        Choice {
+            width: all.share
             name: qsTr("Thumb")
             keys: ["left", "right"]
             words: [qsTr("Left hand"), qsTr("Right hand")]

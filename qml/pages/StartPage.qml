@@ -11,6 +11,7 @@ Flickable {
 
     required property Events events
     property bool isNarrow: false
+    readonly property bool isFresh: root.events.coming.count === 0 && root.events.past.count === 0
     signal make()
     contentHeight: all.height + 2 * Space.wide
     clip: true
@@ -31,6 +32,13 @@ Flickable {
         }
         Remark { width: parent.width; text: root.events.refusal; tint: Theme.ember }
         PressPlate { width: parent.width; height: Space.hurried; tone: "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
+        // A device nobody has used yet says what its touches do; later the lists speak.
+        Label {
+            width: parent.width
+            visible: root.isFresh
+            text: qsTr("Make your own event in about two minutes, or look at a day that is made: open it as it would be lived, or rehearse it sixty times as fast. A rehearsal keeps nothing of yours.")
+            maximumLineCount: 8
+        }
         Heading { width: parent.width; visible: root.events.coming.count > 0; text: qsTr("Next") }
         Repeater {
             model: root.events.coming
@@ -67,8 +75,8 @@ Flickable {
             }
         }
         PressPlate { objectName: "showEarlier"; width: parent.width; visible: root.events.earlier !== ""; text: root.events.earlier; onClicked: root.events.showEarlier() }
-        Heading { width: parent.width; visible: root.events.canCopy; text: qsTr("A copy of everything") }
-        PressPlate { objectName: "backUp"; width: parent.width; visible: root.events.canCopy; text: qsTr("Keep a copy of everything"); onClicked: root.events.backUp() }
+        Heading { width: parent.width; visible: root.events.canCopy && (!root.isFresh || root.events.copies.count > 0); text: qsTr("A copy of everything") }
+        PressPlate { objectName: "backUp"; width: parent.width; visible: root.events.canCopy && !root.isFresh; text: qsTr("Keep a copy of everything"); onClicked: root.events.backUp() }
         Label { objectName: "copied"; width: parent.width; visible: text !== ""; text: root.events.copied; maximumLineCount: 6 }
         Repeater {
             model: root.events.copies

@@ -1,6 +1,4 @@
 import QtQuick
-import QtQuick.Templates as T
-import Cinderbell.Theme
 import Cinderbell.Parts
 import Cinderbell.Models
 
@@ -24,22 +22,11 @@ Sheet {
     }
     title: ""
 
-    T.TextField {
+    LineField {
         id: line
         width: parent.width
-        height: Space.touch
-        leftPadding: Space.margin
-        rightPadding: Space.margin
-        verticalAlignment: Text.AlignVCenter
-        font.family: Type.family
-        font.pixelSize: Type.lead
-        color: Theme.ink
-        selectionColor: Theme.water
-        selectedTextColor: Theme.waterInk
-        maximumLength: 200
         Accessible.name: root.title
         onAccepted: root.take()
-        background: Plate { edge: Theme.water }
     }
     PressPlate { width: parent.width; tone: "water"; text: qsTr("Take it"); onClicked: root.take() }
 }

@@ -33,12 +33,12 @@ Item {
     readonly property bool isCalled: root.day.line.callBoard !== ""
         && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
     readonly property bool isCalledElsewhere: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
-    readonly property bool hasBackBelow: root.isNarrow && root.offersUndo
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     /// A call goes before a sheet of the fire, which is still open behind it.
     readonly property bool isAtFire: root.place === "fire" && !root.isCalled
     readonly property bool hasRail: root.place !== "start" && root.place !== "holder" && root.place !== "new" && root.place !== "make"
 
+    FocusFollower {}
     // Sees every touch and takes none.
     PointHandler { onActiveChanged: shade.touched() }
     Connections {
@@ -61,6 +61,7 @@ Item {
         z: 1
         width: parent.width
         visible: root.hasRail
+        enabled: !over.isCovering
         height: visible ? implicitHeight : 0
         day: root.day
     }
@@ -69,6 +70,7 @@ Item {
         // Above the stage: the software renderer does not clip drawn shapes to a list's edge.
         z: 1
         visible: root.hasRail
+        enabled: !over.isCovering
         isRow: root.isNarrow
         place: root.place
         x: root.isNarrow || root.settings.isLeftHanded ? 0 : root.width - width
@@ -79,6 +81,7 @@ Item {
     }
     Item {
         id: stage
+        enabled: !over.isCovering
         x: root.hasRail && !root.isNarrow && root.settings.isLeftHanded ? ways.width : 0
         y: wick.height
         width: root.width - (root.hasRail && !root.isNarrow ? ways.width : 0)
@@ -88,6 +91,7 @@ Item {
         Item {
             anchors.fill: parent
             anchors.bottomMargin: foot.height
+            enabled: !(root.hasRail && root.isCalled)
 
             Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; isNarrow: root.isNarrow; onMake: { root.editor.prepare(); root.place = "new" } } }
             Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
@@ -131,50 +135,14 @@ Item {
             day: root.day
             isNarrow: root.isNarrow
         }
-        // Opaque, and the board ends above it: nothing to touch is ever hidden by it.
-        Rectangle {
+        Foot {
             id: foot
             anchors.bottom: parent.bottom
             width: parent.width
-            height: bars.height > 0 ? bars.height + 2 * Space.small : 0
-            color: Theme.ground
-
-            Column {
-                id: bars
-                x: Space.small
-                y: Space.small
-                width: parent.width - 2 * Space.small
-                spacing: Space.small
-
-                RefusalBar {
-                    width: parent.width
-                    visible: root.day.refusal !== ""
-                    day: root.day
-                }
-                Row {
-                    width: parent.width
-                    visible: root.isCalledElsewhere || root.hasBackBelow
-                    spacing: Space.small
-
-                    CallBand {
-                        id: call
-                        width: parent.width - (root.hasBackBelow ? back.width + Space.small : 0)
-                        visible: root.isCalledElsewhere
-                        day: root.day
-                        onClicked: root.place = root.day.line.callBoard
-                    }
-                    UndoBar {
-                        id: back
-                        objectName: "undo"
-                        width: root.isCalledElsewhere ? Space.touch : parent.width
-                        visible: root.hasBackBelow
-                        isBrief: root.isCalledElsewhere
-                        noted: root.day.line.undo
-                        remaining: root.day.undoLeft
-                        onClicked: root.day.undo()
-                    }
-                }
-            }
+            day: root.day
+            isCalledElsewhere: root.isCalledElsewhere
+            hasUndo: root.isNarrow && root.offersUndo
+            onAnswer: root.place = root.day.line.callBoard
         }
     }
     UndoBar {
@@ -185,21 +153,29 @@ Item {
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Space.tight
         visible: !root.isNarrow && root.offersUndo
+        enabled: !over.isCovering
         isUpright: true
         noted: root.day.line.undo
         remaining: root.day.undoLeft
         onClicked: root.day.undo()
     }
-    Repeater { model: root.isAtFire && root.day.fire.sheet === "piece" ? 1 : 0; PieceSheet { z: 2; anchors.fill: parent; day: root.day } }
-    Repeater { model: root.isAtFire && root.day.fire.sheet === "several" ? 1 : 0; SeveralSheet { z: 2; anchors.fill: parent; day: root.day } }
-    Repeater { model: root.isAtFire && root.day.fire.sheet !== "" && root.day.fire.sheet !== "piece" && root.day.fire.sheet !== "several" ? 1 : 0; FirePadSheet { z: 2; anchors.fill: parent; day: root.day } }
-    Repeater { model: root.sheet === "bell" ? 1 : 0; MoveBellSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
-    Repeater { model: root.sheet === "speed" ? 1 : 0; SpeedSheet { z: 2; anchors.fill: parent; day: root.day; onClosed: root.sheet = "" } }
-    Repeater { model: root.record.entry.ask.step !== "" ? 1 : 0; FoodSheet { z: 2; anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.place = board } }
-    Repeater { model: root.isLocked && root.hasRail ? 1 : 0; PocketLock { z: 3; anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onOpened: root.isLocked = false } }
+    Overlays {
+        id: over
+        z: 2
+        anchors.fill: parent
+        day: root.day
+        record: root.record
+        isNarrow: root.isNarrow
+        isAtFire: root.isAtFire
+        isLocked: root.isLocked && root.hasRail
+        sheet: root.sheet
+        onClosed: root.sheet = ""
+        onUnlocked: root.isLocked = false
+        onCalled: board => root.place = board
+    }
     IdleShade {
         id: shade
-        z: 4
+        z: 3
         anchors.fill: parent
         isWanted: root.hasRail && root.settings.dims
         isCalling: root.day.line.callBoard !== ""

@@ -1,11 +1,12 @@
 #!/usr/bin/env python3
-"""Start-up time, memory and idle processor time of the app on a live board, drawn by software into
-no screen. Prints figures; asserts nothing.
+"""Start-up time, memory, idle processor time and frame times of the app on a live board, drawn by
+software into no screen. Prints figures; asserts nothing.
 
     face_figures.py BUILD_DIRECTORY EVENT.json
 """
 
 import os
+import re
 import statistics
 import subprocess
 import sys
@@ -27,15 +28,32 @@ def peak_megabytes(pid):
     raise RuntimeError("no VmHWM")
 
 
-def start(build, event, store, *words):
+# What Qt's software render loop says of every frame it has drawn.
+FRAME = re.compile(r"rendered with 'software' renderloop in (\d+)ms")
+
+
+def start(build, event, store, *words, log=subprocess.DEVNULL):
     environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software")
+    if log is not subprocess.DEVNULL:
+        environment["QT_LOGGING_RULES"] = "qt.scenegraph.time.renderloop=true"
     begun = time.monotonic()
     app = subprocess.Popen([os.path.join(build, "cinderbell"), "--event", event, "--store", store,
                             "--announce", *words], env=environment, stdout=subprocess.PIPE,
-                           stderr=subprocess.DEVNULL, text=True)
+                           stderr=log, text=True)
     if app.stdout.readline().strip() != "board":
         raise RuntimeError("the app did not come up")
     return app, time.monotonic() - begun
+
+
+def frames_at_sixty(build, event, store, board):
+    """Frame times in ms, in order of size, and the seconds in which they were drawn."""
+    with tempfile.TemporaryFile("w+", encoding="utf-8") as log:
+        app, _ = start(build, event, store, "--board", board, "--rehearse", "60", log=log)
+        time.sleep(60)
+        app.terminate()
+        app.wait()
+        log.seek(0)
+        return sorted(int(found) for found in FRAME.findall(log.read())), 60
 
 
 def main():
@@ -64,6 +82,16 @@ def main():
                   f"peak memory {peak_megabytes(app.pid):.0f} MB")
             app.terminate()
             app.wait()
+        for board in ("lead", "fire", "buffet"):
+            frames, seconds = frames_at_sixty(build, event, store, board)
+            if not frames:
+                print(f"{board} board at 60 times life: no frame was told of")
+                continue
+            over = sum(1 for frame in frames if frame > 16)
+            print(f"{board} board, rehearsal at 60 times life: {len(frames)} frames in {seconds} s, "
+                  f"median {statistics.median(frames):.0f} ms, "
+                  f"95 of 100 within {frames[len(frames) * 95 // 100]} ms, "
+                  f"longest {frames[-1]} ms, {over} over 16 ms")
 
 
 if __name__ == "__main__":

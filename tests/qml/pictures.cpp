@@ -2,17 +2,22 @@
 /// Usage:
 ///   cinder_pictures                 only looks; fails on any QML warning
 ///   cinder_pictures FOLDER          writes the pictures there
+///   cinder_pictures --eyes FOLDER   the same as seen by eyes that lack one kind of cone, three a
+///                                   picture: no red, no green, no blue; English, tablet
 ///   cinder_pictures --compare FOLDER [OUT]   fails where one no longer looks like the approved one
 ///                                   of FOLDER; writes the new one into OUT
 ///   cinder_pictures --approve FOLDER   after looking at them all: these are right from now on
 
 #include <cstdio>
+#include <string_view>
+#include <utility>
 
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
 #include <QQuickWindow>
 
+#include "eyes.h"
 #include "face.h"
 #include "fixed_day.h"
 #include "likeness.h"
@@ -52,7 +57,7 @@ struct Size {
     double ppi;
 };
 
-enum class Errand { Look, Write, Compare, Approve };
+enum class Errand { Look, Write, Eyes, Compare, Approve };
 
 struct Order {
     Errand errand = Errand::Look;
@@ -64,6 +69,7 @@ Order orderOf(const QStringList& words) {
     if (words.value(1) == QLatin1String("--compare"))
         return {Errand::Compare, words.value(2), words.value(3)};
     if (words.value(1) == QLatin1String("--approve")) return {Errand::Approve, words.value(2), {}};
+    if (words.value(1) == QLatin1String("--eyes")) return {Errand::Eyes, words.value(2), {}};
     return words.size() > 1 ? Order{Errand::Write, words[1], {}} : Order{};
 }
 
@@ -81,6 +87,17 @@ void compare(const QImage& picture, const QString& name, const Order& order) {
     ++complaints;
 }
 
+void writeAsSeen(const QImage& picture, const QString& file) {
+    using face::Eyes;
+    const std::pair<Eyes, const char*> kinds[] = {
+        {Eyes::Protan, "protan"}, {Eyes::Deutan, "deutan"}, {Eyes::Tritan, "tritan"}};
+    for (const auto& [eyes, name] : kinds) {
+        QString seen = file;
+        seen.replace(QStringLiteral(".png"), QStringLiteral("-%1.png").arg(QLatin1String(name)));
+        face::seenBy(eyes, picture).save(seen);
+    }
+}
+
 void fulfil(const QImage& picture, const QString& name, const Order& order) {
     const QString file = QStringLiteral("%1/%2").arg(order.folder, name);
     switch (order.errand) {
@@ -88,6 +105,9 @@ void fulfil(const QImage& picture, const QString& name, const Order& order) {
             return;
         case Errand::Write:
             picture.save(file);
+            return;
+        case Errand::Eyes:
+            writeAsSeen(picture, file);
             return;
         case Errand::Compare:
             compare(picture, name, order);
@@ -144,6 +164,9 @@ int main(int argc, char** argv) {
         for (const auto& size : sizes)
             for (const char* theme : {"noon", "dusk"})
                 for (const char* language : {"en", "es"}) {
+                    if (order.errand == Errand::Eyes &&
+                        (size.width < size.height || language != std::string_view("en")))
+                        continue;
                     shoot(QLatin1String(place), size, QLatin1String(theme), QLatin1String(language),
                           order);
                     ++count;

@@ -18,6 +18,8 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 
+#include "eyes.h"
+#include "likeness.h"
 #include "scene.h"
 #include "scenes.h"
 
@@ -70,6 +72,14 @@ class Palette {
             auto& name = names_[property.read(hues.get()).value<QColor>().name().toStdString()];
             name += (name.empty() ? "" : "/") + std::string(property.name());
         }
+    }
+    /// The colour of a role.
+    [[nodiscard]] QColor of(const char* role) const {
+        for (const auto& [colour, name] : names_)
+            if (("/" + name + "/").find("/" + std::string(role) + "/") != std::string::npos)
+                return QColor(QString::fromStdString(colour));
+        FAIL("no such role: " << role);
+        return {};
     }
     [[nodiscard]] std::string nameOf(const QColor& colour) const {
         const auto at = names_.find(colour.name().toStdString());
@@ -145,4 +155,45 @@ TEST_CASE("words stand out by 7 to 1 in full sun and by 4.5 to 1 at dusk") {
 TEST_CASE("drawings stand out by 3 to 1 in either light") {
     judge("Noon", "noon", "drawing", 3);
     judge("Dusk", "dusk", "drawing", 3);
+}
+
+TEST_CASE("words and hues are told apart by eyes that lack one kind of cone") {
+    using cinder::face::Eyes;
+    const std::pair<Eyes, const char*> kinds[] = {
+        {Eyes::Protan, "no red"}, {Eyes::Deutan, "no green"}, {Eyes::Tritan, "no blue"}};
+    for (const char* hues : {"Noon", "Dusk"}) {
+        const Palette palette(hues);
+        for (const auto& [eyes, name] : kinds) {
+            const auto seen = [&](const char* role) {
+                return QColor(cinder::face::seenBy(eyes, palette.of(role).rgb()));
+            };
+            // Words on the grounds that mean something: WCAG 2.1, 1.4.3, as for all eyes.
+            for (const auto& [ink, ground] :
+                 {std::pair("ember", "plate"), std::pair("ember", "emberWash"),
+                  std::pair("water", "plate"), std::pair("ink", "emberWash"),
+                  std::pair("ink", "waterWash"), std::pair("emberInk", "ember"),
+                  std::pair("waterInk", "water")}) {
+                const double ratio = contrast(seen(ink), seen(ground));
+                std::printf("%-5s %-8s %-9s on %-10s %6.2f : 1\n", hues, name, ink, ground, ratio);
+                INFO(hues << ", " << name << ": " << ink << " on " << ground);
+                CHECK(ratio >= 4.5);
+            }
+            // The two hues beside each other. Every state has its shape and word as well; four
+            // times what is just seen (likeness.h) keeps the hue a help.
+            const double apart = cinder::face::difference(cinder::face::labOf(seen("ember").rgb()),
+                                                          cinder::face::labOf(seen("water").rgb()));
+            std::printf("%-5s %-8s ember and water lie %.0f apart\n", hues, name, apart);
+            CHECK(apart >= 4 * 2.3);
+        }
+    }
+}
+
+TEST_CASE("eyes that lack nothing see every colour as it is, and grey is grey to all") {
+    using cinder::face::Eyes;
+    for (const QRgb colour : {qRgb(0, 0, 0), qRgb(255, 255, 255), qRgb(132, 39, 7)})
+        CHECK(cinder::face::seenBy(Eyes::Usual, colour) == colour);
+    // The rows of each matrix sum to one: white and grey stay.
+    for (const auto eyes : {Eyes::Protan, Eyes::Deutan, Eyes::Tritan})
+        for (const QRgb grey : {qRgb(255, 255, 255), qRgb(128, 128, 128)})
+            CHECK(cinder::face::seenBy(eyes, grey) == grey);
 }

@@ -4,8 +4,11 @@
 #include <catch2/catch.hpp>
 
 #include "number_entry.h"
+#include "settings.h"
+#include "words.h"
 
-using cinder::face::NumberEntry;
+using namespace cinder;
+using namespace cinder::face;
 using Kind = NumberEntry::Kind;
 
 namespace {
@@ -84,4 +87,21 @@ TEST_CASE("the first key replaces what stood there, erasing does not") {
     entry.erase();
     type(entry, "8");
     CHECK(entry.text() == QLatin1String("98"));
+}
+
+TEST_CASE("degrees and weights are chosen apart") {
+    Settings settings{QString()};
+    settings.setFahrenheit(true);
+    settings.setCustomary(false);
+    const Words words(settings);
+    CHECK(isCustomaryFor(Kind::Temperature, settings));
+    CHECK_FALSE(isCustomaryFor(Kind::Mass, settings));
+    CHECK(words.temperature(Temperature::fromCelsius(57)) == QLatin1String("135 °F"));
+    CHECK(words.mass(Mass::fromKilograms(18)) == QLatin1String("18 kg"));
+    settings.setFahrenheit(false);
+    settings.setCustomary(true);
+    CHECK_FALSE(isCustomaryFor(Kind::Temperature, settings));
+    CHECK(isCustomaryFor(Kind::Length, settings));
+    // NIST Special Publication 811 (2008), B.8: one pound is 0.45359237 kg.
+    CHECK(words.mass(Mass::fromKilograms(18.1437)) == QLatin1String("40 lb"));
 }

@@ -6,6 +6,9 @@
 
 #include <cstdio>
 
+#include <QQuickWindow>
+#include <QTest>
+
 #include "food_entry.h"
 #include "walk.h"
 
@@ -264,6 +267,20 @@ TEST_CASE("the record is verified and signed, and a stricter local rule is named
     const auto limits = keeper.walk.app.look()->food.limits;
     CHECK_FALSE(limits.meets(safety::Degree::HotHold, safety::inFahrenheit(139)));
     CHECK(limits.meets(safety::Degree::HotHold, safety::inFahrenheit(140)));
+
+    // An authority that is none of those offered is named in words.
+    keeper.touch(keeper.starting("Cold holding: 41"));
+    keeper.type("38");
+    keeper.touch(keeper.onSheet(text("Write down")));
+    keeper.touch(scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+        return item.objectName() == QLatin1String("ownWords");
+    }));
+    for (const char letter : std::string(" Lake district "))
+        QTest::keyClick(&keeper.walk.app.window(), letter);
+    const auto named = keeper.write<safety::LocalRulesNamed>(keeper.onSheet(text("Write down")));
+    CHECK(named.rules.authority == "Lake district");
+    CHECK(named.rules.limits.size() == 2);
+    CHECK(keeper.walk.app.look()->food.limits.authority() == "Lake district");
 
     const auto before = keeper.walk.app.journal().size();
     CHECK(keeper.walk.finger.hold(keeper.starting("Hold: sign as In"), 900).empty());
