@@ -552,7 +552,7 @@
     </message>
     <message>
         <source>Raw food rides apart from ready food, fuel and charcoal apart from all food. Never load warm coals.</source>
-        <translation>Lo crudo viaja aparte de lo listo; combustible y carbón, aparte de toda comida. Nunca cargues brasas tibias.</translation>
+        <translation>Lo crudo viaja aparte de lo listo; combustible y carbón, aparte de toda comida. Nunca cargue brasas tibias.</translation>
     </message>
 </context>
 <context>
@@ -1064,7 +1064,7 @@
     </message>
     <message>
         <source>Touch a figure to see how it came about.</source>
-        <translation>Toca una cifra para ver de dónde sale.</translation>
+        <translation>Toque una cifra para ver de dónde sale.</translation>
     </message>
 </context>
 <context>
@@ -1186,7 +1186,7 @@
     </message>
     <message>
         <source>Pans on the line, a forecast: tap what you see</source>
-        <translation>Charolas en la línea, un pronóstico: toca lo que ves</translation>
+        <translation>Charolas en la línea, un pronóstico: toque lo que ve</translation>
     </message>
     <message>
         <source>A fresh pan for an empty pan, never topped up. Whether food may be served, the record says.</source>
@@ -3441,7 +3441,7 @@
     </message>
     <message>
         <source>No tables stand where the dishes are loaded: put some in the kit.</source>
-        <translation>No hay mesas donde se cargan los platos: agrega mesas al equipo.</translation>
+        <translation>No hay mesas donde se cargan los platos: agregue mesas al equipo.</translation>
     </message>
     <message>
         <source>Short by %1: one table more would do.</source>
@@ -4300,6 +4300,10 @@
     <message>
         <source>Runs short: %1 portions left for %2. Serve %3 % of a portion.</source>
         <translation>No alcanza: quedan %1 porciones para %2. Sirve el %3 % de la porción.</translation>
+    </message>
+    <message>
+        <source>nobody is waiting</source>
+        <translation>nadie espera</translation>
     </message>
 </context>
 <context>

@@ -7,10 +7,10 @@ namespace cinder::event {
 
 namespace {
 
-using Json = nlohmann::json;
+using AnyOrder = nlohmann::json;
 
 /// Takes what stands in the outermost object and stops the reader as soon as it may.
-class HeadingReader final : public nlohmann::json_sax<Json> {
+class HeadingReader final : public nlohmann::json_sax<AnyOrder> {
   public:
     bool start_object(std::size_t) override { return enter(); }
     bool end_object() override { return leave(); }
@@ -32,8 +32,8 @@ class HeadingReader final : public nlohmann::json_sax<Json> {
     bool number_integer(std::int64_t) override { return true; }
     bool number_unsigned(std::uint64_t) override { return true; }
     bool number_float(double, const std::string&) override { return true; }
-    bool binary(Json::binary_t&) override { return true; }
-    bool parse_error(std::size_t, const std::string&, const Json::exception&) override {
+    bool binary(AnyOrder::binary_t&) override { return true; }
+    bool parse_error(std::size_t, const std::string&, const AnyOrder::exception&) override {
         return false;
     }
 
@@ -66,7 +66,7 @@ class HeadingReader final : public nlohmann::json_sax<Json> {
 
 std::optional<Heading> readHeading(std::string_view document) {
     HeadingReader reader;
-    Json::sax_parse(document, &reader);
+    AnyOrder::sax_parse(document, &reader);
     return reader.found();
 }
 

@@ -2,12 +2,9 @@
 
 #include <cmath>
 
-namespace cinder::face {
+#include "roles.h"
 
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
+namespace cinder::face {
 
 const std::vector<Role<FieldRow>>& FieldRow::roles() {
     static const std::vector<Role<FieldRow>> all{
@@ -29,8 +26,6 @@ const std::vector<Role<PartRow>>& PartRow::roles() {
         CINDER_ROLE(PartRow, isFaulty)};
     return all;
 }
-#undef CINDER_ROLE
-
 namespace {
 
 constexpr double kInch = 25.4;  // exact: NIST SP 811 (2008), appendix B.8

@@ -1,20 +1,8 @@
 #include "fire_rows.h"
 
+#include "roles.h"
+
 namespace cinder::face {
-
-namespace {
-
-template <class Row>
-QVariant listOf(const std::shared_ptr<ListOf<Row>>& inner) {
-    return QVariant::fromValue(static_cast<RowList*>(inner.get()));
-}
-
-}  // namespace
-
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
 
 const std::vector<Role<PieceRow>>& PieceRow::roles() {
     static const std::vector<Role<PieceRow>> all{
@@ -47,7 +35,7 @@ const std::vector<Role<FireBatchRow>>& FireBatchRow::roles() {
         CINDER_ROLE(FireBatchRow, start),
         CINDER_ROLE(FireBatchRow, canTellStart),
         CINDER_ROLE(FireBatchRow, canPull),
-        Role<FireBatchRow>{"classes", [](const FireBatchRow& r) { return listOf(r.classes); }}};
+        Role<FireBatchRow>{"classes", [](const FireBatchRow& r) { return asList(r.classes); }}};
     return all;
 }
 
@@ -64,7 +52,7 @@ const std::vector<Role<GrateRow>>& GrateRow::roles() {
         CINDER_ROLE(GrateRow, need),
         CINDER_ROLE(GrateRow, canTouch),
         Role<GrateRow>{"fire", [](const GrateRow& r) { return QVariant::fromValue(r.fire); }},
-        Role<GrateRow>{"pieces", [](const GrateRow& r) { return listOf(r.pieces); }}};
+        Role<GrateRow>{"pieces", [](const GrateRow& r) { return asList(r.pieces); }}};
     return all;
 }
 
@@ -83,7 +71,5 @@ const std::vector<Role<ShelfRow>>& ShelfRow::roles() {
         CINDER_ROLE(ShelfRow, share)};
     return all;
 }
-
-#undef CINDER_ROLE
 
 }  // namespace cinder::face

@@ -1,12 +1,8 @@
 #include "food_rows.h"
 
-namespace cinder::face {
+#include "roles.h"
 
-// A role is a name and how to read it; one line each.
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
+namespace cinder::face {
 
 const std::vector<Role<CheckRow>>& CheckRow::roles() {
     static const std::vector<Role<CheckRow>> all{
@@ -63,7 +59,5 @@ const std::vector<Role<ChoiceRow>>& ChoiceRow::roles() {
         CINDER_ROLE(ChoiceRow, isChosen), CINDER_ROLE(ChoiceRow, isGrave)};
     return all;
 }
-
-#undef CINDER_ROLE
 
 }  // namespace cinder::face

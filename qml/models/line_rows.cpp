@@ -1,12 +1,8 @@
 #include "line_rows.h"
 
-namespace cinder::face {
+#include "roles.h"
 
-// A role is a name and how to read it; one line each.
-#define CINDER_ROLE(Row, field)                                \
-    Role<Row> {                                                \
-#field, [](const Row& r) { return QVariant(r.field); } \
-    }
+namespace cinder::face {
 
 const std::vector<Role<StandRow>>& StandRow::roles() {
     static const std::vector<Role<StandRow>> all{
@@ -38,7 +34,5 @@ const std::vector<Role<OrderRow>>& OrderRow::roles() {
         CINDER_ROLE(OrderRow, canGoLater)};
     return all;
 }
-
-#undef CINDER_ROLE
 
 }  // namespace cinder::face

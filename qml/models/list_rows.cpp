@@ -40,6 +40,4 @@ const std::vector<Role<KitchenRow>>& KitchenRow::roles() {
     return all;
 }
 
-#undef CINDER_ROLE
-
 }  // namespace cinder::face

@@ -112,6 +112,4 @@ const std::vector<Role<AxisRow>>& AxisRow::roles() {
     return all;
 }
 
-#undef CINDER_ROLE
-
 }  // namespace cinder::face

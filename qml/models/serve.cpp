@@ -56,7 +56,8 @@ void Serve::tellLine(const app::ServiceCards& cards) {
     if (!cards.isOver) {
         line_.band = tr("four times of five between %1 and %2")
                          .arg(words_.clock(cards.end.early), words_.clock(cards.end.late));
-        line_.queue = tr("about %1 waiting").arg(cards.waiting);
+        line_.queue = cards.waiting == 0 ? tr("nobody is waiting")
+                                         : tr("about %1 waiting").arg(cards.waiting);
         const auto each = static_cast<double>(cards.each.count()) / 1000;
         line_.pace = tr("%1 s a guest").arg(each, 0, 'f', 1);
     }

@@ -15,10 +15,10 @@ struct ChartWords {
     Q_DECLARE_TR_FUNCTIONS(cinder::face::ChartWords)
 };
 
-/// Where an instant and a temperature lie in the field.
-class Field {
+/// Where an instant and a temperature lie in the plot.
+class Plot {
   public:
-    Field(Instant begin, Instant end) : begin_(begin), end_(std::max(end, begin + minutes(10))) {}
+    Plot(Instant begin, Instant end) : begin_(begin), end_(std::max(end, begin + minutes(10))) {}
 
     void reach(Temperature shown) {
         low_ = std::min(low_, shown.celsius());
@@ -95,16 +95,16 @@ ChartFace coreChart(const app::BatchCard& batch, const app::PieceCard& piece, In
     if (piece.kind < 0 || static_cast<std::size_t>(piece.kind) >= batch.kinds.size()) return face;
     const app::KindCard& kind = batch.kinds[static_cast<std::size_t>(piece.kind)];
     if (kind.curve.size() < 2 || !kind.drawnPiece) return face;
-    Field field(kind.curve.front().at, kind.curve.back().at);
+    Plot plot(kind.curve.front().at, kind.curve.back().at);
     for (const auto& point : kind.curve) {
-        field.reach(point.core.low);
-        field.reach(point.core.high);
+        plot.reach(point.core.low);
+        plot.reach(point.core.high);
     }
     for (const auto& reading : kind.readings)
-        field.reach(reading.shown);
-    field.reach(batch.pullAt);
-    if (batch.minimum) field.reach(*batch.minimum);
-    field.open();
+        plot.reach(reading.shown);
+    plot.reach(batch.pullAt);
+    if (batch.minimum) plot.reach(*batch.minimum);
+    plot.open();
 
     face.name = *kind.drawnPiece == piece.number
                     ? ChartWords::tr("Inside this piece, with the band of eight times in ten")
@@ -112,23 +112,23 @@ ChartFace coreChart(const app::BatchCard& batch, const app::PieceCard& piece, In
                           "Inside piece %1, of the same class, with the band of eight times in ten")
                           .arg(*kind.drawnPiece);
     for (const auto& point : kind.curve) {
-        face.likely << field.place(point.at, point.core.likely);
-        face.band << field.place(point.at, point.core.high);
+        face.likely << plot.place(point.at, point.core.likely);
+        face.band << plot.place(point.at, point.core.high);
     }
     for (auto point = kind.curve.rbegin(); point != kind.curve.rend(); ++point)
-        face.band << field.place(point->at, point->core.low);
+        face.band << plot.place(point->at, point->core.low);
     for (const auto& reading : kind.readings)
-        face.readings << field.place(reading.at, reading.shown);
-    face.levels.push_back({field.down(batch.pullAt),
+        face.readings << plot.place(reading.at, reading.shown);
+    face.levels.push_back({plot.down(batch.pullAt),
                            ChartWords::tr("pull at %1").arg(words.temperature(batch.pullAt)),
                            false});
     if (batch.minimum)
         face.levels.push_back(
-            {field.down(*batch.minimum),
+            {plot.down(*batch.minimum),
              ChartWords::tr("published minimum %1").arg(words.temperature(*batch.minimum)), true});
-    face.hours = field.hours(words);
-    face.degrees = field.degrees(words);
-    face.now = inside(field.along(now));
+    face.hours = plot.hours(words);
+    face.degrees = plot.degrees(words);
+    face.now = inside(plot.along(now));
     return face;
 }
 
@@ -142,25 +142,25 @@ ChartFace fireChart(const app::CoalCard& coal, Instant now, const Words& words) 
         meet(reading.at);
     if (!first) return face;
     // A little room before the first and after now, so that no mark lies on the edge.
-    Field field(*first - minutes(3), std::max(now, *first) + minutes(3));
+    Plot plot(*first - minutes(3), std::max(now, *first) + minutes(3));
     for (const auto& test : coal.handTests) {
         if (!test.low || !test.high) continue;
-        field.reach(*test.low);
-        field.reach(*test.high);
+        plot.reach(*test.low);
+        plot.reach(*test.high);
     }
     for (const auto& reading : coal.thermometer)
-        field.reach(reading.shown);
-    field.open();
+        plot.reach(reading.shown);
+    plot.open();
     face.name = ChartWords::tr("The fire so far: each bar what cooks call that hand test");
     for (const auto& test : coal.handTests)
         if (test.low && test.high)
             face.spans.push_back(
-                {field.along(test.at), field.down(*test.high), field.down(*test.low)});
+                {plot.along(test.at), plot.down(*test.high), plot.down(*test.low)});
     for (const auto& reading : coal.thermometer)
-        face.readings << field.place(reading.at, reading.shown);
-    face.hours = field.hours(words);
-    face.degrees = field.degrees(words);
-    face.now = inside(field.along(now));
+        face.readings << plot.place(reading.at, reading.shown);
+    face.hours = plot.hours(words);
+    face.degrees = plot.degrees(words);
+    face.now = inside(plot.along(now));
     return face;
 }
 
