@@ -9,20 +9,34 @@ Cumulative::Cumulative(std::int64_t capacity, std::vector<Use> uses, std::vector
     // The largest first, so that few are enough to blame.
     std::stable_sort(uses_.begin(), uses_.end(),
                      [](const Use& a, const Use& b) { return a.units > b.units; });
+    seen_.resize(uses_.size());
 }
 
-void Cumulative::makeProfile(const BoundsStore& store) {
+/// Takes note of the bounds of all uses. True when the profile is not what it was.
+bool Cumulative::look(const BoundsStore& store) {
+    bool isOther = false;
+    for (std::size_t k = 0; k < uses_.size(); ++k) {
+        const Use& use = uses_[k];
+        const Slot from = surelyFrom(store, use);
+        const Slot until = surelyUntil(store, use);
+        Part& seen = seen_[k];
+        if (from == seen.from && until == seen.until) continue;
+        isOther = isOther || from < until || seen.from < seen.until;
+        seen = {from, until, true};
+    }
+    return isOther;
+}
+
+void Cumulative::makeProfile() {
     changes_.clear();
     for (const FixedLoad& load : loads_) {
         changes_.push_back({load.begin, load.units});
         changes_.push_back({load.end, -load.units});
     }
-    for (const Use& use : uses_) {
-        const Slot from = surelyFrom(store, use);
-        const Slot until = surelyUntil(store, use);
-        if (from >= until) continue;
-        changes_.push_back({from, use.units});
-        changes_.push_back({until, -use.units});
+    for (std::size_t k = 0; k < uses_.size(); ++k) {
+        if (seen_[k].from >= seen_[k].until) continue;
+        changes_.push_back({seen_[k].from, uses_[k].units});
+        changes_.push_back({seen_[k].until, -uses_[k].units});
     }
     std::sort(changes_.begin(), changes_.end(),
               [](const Change& a, const Change& b) { return a.at < b.at; });
@@ -70,13 +84,16 @@ void Cumulative::blame(BoundsStore& store, Slot moment, std::int64_t excess, con
 
 bool Cumulative::pushLater(BoundsStore& store, const Use& use) {
     const Slot own = surelyFrom(store, use);
-    for (const Step& step : profile_) {
+    const Slot first = store.least(use.start) + use.offset;
+    auto step = std::partition_point(profile_.begin(), profile_.end(),
+                                     [&](const Step& other) { return other.end <= first; });
+    for (; step != profile_.end(); ++step) {
         const Slot begin = store.least(use.start) + use.offset;
-        if (step.end <= begin) continue;
-        if (step.begin >= begin + use.length || step.begin >= own) break;
-        if (step.height + use.units <= capacity_) continue;
+        if (step->end <= begin) continue;
+        if (step->begin >= begin + use.length || step->begin >= own) break;
+        if (step->height + use.units <= capacity_) continue;
         // In stretches no longer than the use itself, so that each conclusion is a simple one.
-        const Slot end = std::min(step.end, own);
+        const Slot end = std::min(step->end, own);
         for (Slot from = begin; from < end;) {
             const Slot moment = std::min(end, from + use.length) - 1;
             blame(store, moment, capacity_ - use.units, &use);
@@ -90,7 +107,10 @@ bool Cumulative::pushLater(BoundsStore& store, const Use& use) {
 
 bool Cumulative::pushEarlier(BoundsStore& store, const Use& use) {
     const Slot own = surelyUntil(store, use);
-    for (auto step = profile_.rbegin(); step != profile_.rend(); ++step) {
+    const Slot last = store.most(use.start) + use.offset + use.length;
+    auto step = std::make_reverse_iterator(std::partition_point(
+        profile_.begin(), profile_.end(), [&](const Step& other) { return other.begin < last; }));
+    for (; step != profile_.rend(); ++step) {
         const Slot end = store.most(use.start) + use.offset + use.length;
         if (step->begin >= end) continue;
         if (step->end <= end - use.length || step->end <= own) break;
@@ -108,17 +128,26 @@ bool Cumulative::pushEarlier(BoundsStore& store, const Use& use) {
 }
 
 bool Cumulative::propagate(BoundsStore& store) {
-    makeProfile(store);
+    const bool isOther = look(store) || !isKnown_;
+    if (isOther) makeProfile();
+    const bool isAllToDo = isOther || !isSettled_;
+    isKnown_ = true;
+    isSettled_ = false;
     for (const Step& step : profile_)
         if (step.height > capacity_) {
             blame(store, step.begin + (step.end - step.begin) / 2, capacity_, nullptr);
             return store.contradict();
         }
-    for (const Use& use : uses_) {
+    for (std::size_t k = 0; k < uses_.size(); ++k) {
+        const Use& use = uses_[k];
         if (most_ + use.units <= capacity_) break;  // the others are smaller still
+        if (!isAllToDo && !seen_[k].hasMoved) continue;
         if (store.isFixed(use.start)) continue;
         if (!pushLater(store, use) || !pushEarlier(store, use)) return false;
     }
+    for (Part& part : seen_)
+        part.hasMoved = false;
+    isSettled_ = true;
     return true;
 }
 

@@ -43,6 +43,12 @@ class Cumulative {
         Slot end = 0;
         std::int64_t height = 0;
     };
+    /// When a use surely lies, and whether its bounds have moved since they were last followed.
+    struct Part {
+        Slot from = 0;
+        Slot until = 0;
+        bool hasMoved = true;
+    };
     struct Change {
         Slot at = 0;
         std::int64_t units = 0;
@@ -53,7 +59,8 @@ class Cumulative {
     [[nodiscard]] static Slot surelyUntil(const BoundsStore& store, const Use& use) {
         return store.least(use.start) + use.offset + use.length;
     }
-    void makeProfile(const BoundsStore& store);
+    bool look(const BoundsStore& store);
+    void makeProfile();
     void blame(BoundsStore& store, Slot moment, std::int64_t excess, const Use* except);
     bool pushLater(BoundsStore& store, const Use& use);
     bool pushEarlier(BoundsStore& store, const Use& use);
@@ -65,6 +72,9 @@ class Cumulative {
     std::int64_t most_ = 0;
     std::vector<Step> profile_;
     std::vector<Change> changes_;
+    std::vector<Part> seen_;  ///< per use, at the last look
+    bool isKnown_ = false;    ///< the profile is that of `seen_`
+    bool isSettled_ = false;  ///< and everything that follows from it has been raised
     std::vector<std::size_t> chosen_;
 };
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <cmath>
 #include <limits>
 
 namespace cinder::plan::search {
@@ -112,17 +113,25 @@ bool Evolution::isKnown(const Population& population, const Individual& child) c
 }
 
 void Evolution::resize(std::int64_t schedules) {
-    // About sixty schedules to a place of both populations; larger ones only pay when there is
-    // time.
-    const auto wanted = static_cast<std::size_t>(std::clamp<std::int64_t>(schedules / 60, 10, 300));
+    // Thirty schedules to a place of both populations while there are few; with more of them the
+    // size that paid best on the public benchmark grew as their root.
+    // With maximum lags, where many passes fail, half the size serves a short search better.
+    const auto count = static_cast<double>(schedules);
+    const double wanted =
+        arena_.backward.hasMaxLags ? count / 60.0 : std::min(count / 30.0, 1.2 * std::sqrt(count));
     if (size_ != 0) return;
-    size_ = wanted;
+    size_ = static_cast<std::size_t>(std::clamp(wanted, 10.0, 300.0));
     populations_.assign(2, Population(size_, child_));
 }
 
 void Evolution::raise(const EvolutionLimits& limits) {
+    // From any order at all to a marked preference: samples that all lean one way leave out what a
+    // few instances need. With maximum lags an order that leans nowhere mostly costs repairs.
+    const double leastEager = arena_.backward.hasMaxLags ? 1.0 : 0.0;
+    const double spread = arena_.backward.hasMaxLags ? 1.0 : 2.0;
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
-        rules_[kBackward].sample(rng_, i == 0 ? 40.0 : 1.0 + rng_.unit(), sequence_);
+        rules_[kBackward].sample(rng_, i == 0 ? 40.0 : leastEager + spread * rng_.unit(),
+                                 sequence_);
         std::fill(sequence_.taste.begin(), sequence_.taste.end(), std::uint8_t{0});
         Individual& mine = populations_[kBackward][i];
         if (!generate(kBackward, mine)) continue;
@@ -167,6 +176,10 @@ void Evolution::mixTaste(const Individual& father, const Individual& mother) {
 void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
     const std::size_t to = 1 - from;
     const double mutation = 1.0 / std::max(1, arena_.backward.size());
+    constexpr double kWilder = 1.2;
+    constexpr double kTamer = 0.9;
+    // With maximum lags a wild order mostly costs repairs.
+    const double wildest = arena_.backward.hasMaxLags ? 1.0 : 8.0;
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
         const Individual& father = populations_[from][i];
         const Individual& mother = tournament(populations_[from]);
@@ -175,10 +188,14 @@ void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
             rules_[to].byFinish(father.draft, sequence_);
         else
             rules_[to].crossPeak(rng_, father.draft, mother.draft, sequence_);
-        rules_[to].mutate(rng_, mutation, sequence_);
+        rules_[to].mutate(rng_, mutation * wildness_, sequence_);
         mixTaste(father, mother);
         if (!generate(to, child_)) continue;
-        if (isKnown(populations_[to], child_)) continue;
+        if (isKnown(populations_[to], child_)) {
+            wildness_ = std::min(wildness_ * kWilder, wildest);
+            continue;
+        }
+        wildness_ = std::max(wildness_ * kTamer, 1.0);
         Individual& rival = weaker(populations_[to]);
         if (child_.cost > rival.cost) continue;
         std::swap(child_, rival);

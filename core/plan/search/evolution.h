@@ -80,6 +80,7 @@ class Evolution {
     std::int64_t bestCost_ = 0;
     bool hasBest_ = false;
     std::int32_t staleRounds_ = 0;
+    double wildness_ = 1.0;  ///< of mutations; grows while children are there already
 };
 
 }  // namespace cinder::plan::search

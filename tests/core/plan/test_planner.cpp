@@ -173,6 +173,23 @@ TEST_CASE("a small plan is proved best") {
     CHECK(plan.arrivalBound == plan.latestArrival);
 }
 
+TEST_CASE("a long search of a small plan proves it best within its schedules") {
+    Problem problem = emptyKitchen(0);
+    problem.resources.push_back({ResourceId("oven"), LocalText("Oven"), 4, {}});
+    for (int i = 0; i < 5; ++i) {
+        problem.tasks.push_back(standing(std::to_string(i), minutes(7)));
+        problem.tasks.back().uses = {{0, 2 + i % 2}};
+    }
+    Search search;
+    search.budget.schedules = 10'000;
+    search.budget.exactNodes = 0;
+    const auto plan = makePlan(problem, search);
+    REQUIRE(plan.has_value());
+    CHECK(plan->latestArrival == minutes(-28));
+    CHECK(plan->arrivalBound == plan->latestArrival);
+    CHECK(plan->schedulesTried <= search.budget.schedules);
+}
+
 TEST_CASE("every plan of two hundred invented days passes the judge") {
     int found = 0;
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
