@@ -119,6 +119,14 @@ void askKept(FoodEntry& entry) {
     entry.save();
 }
 
+/// A limit made stricter: whose rule is it?
+void askWhose(FoodEntry& entry) {
+    entry.makeStricter(QStringLiteral("hotHold"));
+    for (const char* digit : {"1", "4", "0"})
+        entry.number()->press(QString::fromLatin1(digit));
+    entry.save();
+}
+
 /// The page of `place`; a sheet over the record page is opened on it.
 QString Face::Parts::openRecord(const QString& place) {
     auto& entry = *record.entry();
@@ -134,6 +142,8 @@ QString Face::Parts::openRecord(const QString& place) {
         entry.answer(record.tally().owedPan);
     else if (place == QLatin1String("kept"))
         askKept(entry);
+    else if (place == QLatin1String("whose"))
+        askWhose(entry);
     else if (place.startsWith(QLatin1String("record")))
         record.setPart(place == QLatin1String("record") ? QStringLiteral("checks") : place.mid(7));
     else

@@ -53,8 +53,8 @@ struct Places {
 struct View {
     /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
     /// sheet over the lead board: "bell", "speed"; a part of the record,
-    /// "record-close"; a sheet over it: "measure", "pan", "limit", "kept"; over the fire board:
-    /// "firePiece", "fireProbe".
+    /// "record-close"; a sheet over it: "measure", "pan", "limit", "kept", "whose"; over the fire
+    /// board: "firePiece", "fireProbe".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

@@ -29,6 +29,7 @@ inline constexpr const char* kPlaces[] = {
     "pan",
     "limit",
     "kept",
+    "whose",
     "cautions",
     "asked",
     "serve",
