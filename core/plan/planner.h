@@ -17,8 +17,9 @@ namespace cinder::plan {
 /// How long to search. Whatever limit is reached first ends it; a search that has proved its plan
 /// best ends by itself.
 struct Budget {
-    /// Full passes of the schedule generation scheme. From ten thousand on, a small problem without
-    /// hands-on work spends most of them on the exact arm, at twelve schedules a contradiction.
+    /// Passes of the schedule generation scheme; one cut short counts by the share of tasks it
+    /// placed. From ten thousand on, a small problem without hands-on work spends most of them on
+    /// the exact arm, at twelve schedules a contradiction.
     std::int64_t schedules = 5000;
     /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;

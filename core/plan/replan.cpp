@@ -13,7 +13,7 @@ namespace {
 
 constexpr HalfMinutes kUnnoticed{4};  // two minutes
 /// A plan that serves at the bell is found early or not at all, and people are waiting.
-constexpr std::int64_t kMostSchedules = 400;
+constexpr std::int64_t kMostSchedules = 200;
 
 std::vector<PersonIndex> everybodyOn(const PlannedTask& planned) {
     std::vector<PersonIndex> people;

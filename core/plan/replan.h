@@ -33,7 +33,7 @@ struct Replanned {
 };
 
 /// Keeps the old order and people when that still serves at the bell; only otherwise searches, over
-/// at most 400 schedules.
+/// at most 200 schedules.
 /// Maximum lags from what is done hold, but for those that are broken already. NotFound names by
 /// how much the bell is missed.
 [[nodiscard]] Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedule,

@@ -21,10 +21,19 @@ std::optional<Arena> makeArena(const Problem& problem, const Division& division)
     return arena;
 }
 
+namespace {
+
+constexpr std::int64_t kLength = 1 << 20;
+constexpr std::int64_t kLateness = kLength << 18;
+
+}  // namespace
+
+Slot lengthOf(std::int64_t cost) {
+    return cost >= kLateness ? kNoSlot : static_cast<Slot>(cost / kLength);
+}
+
 std::int64_t costOf(const Problem& problem, const Project& project, const Draft& draft,
                     Slot floor) {
-    constexpr std::int64_t kLength = 1 << 20;
-    constexpr std::int64_t kLateness = kLength << 18;
     std::int64_t cost = draft.lateness * kLateness + (draft.makespan - floor) * kLength;
     if (project.isPlain) return cost;
     std::int64_t stale = 0;

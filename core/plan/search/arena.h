@@ -34,6 +34,9 @@ struct Arena {
 [[nodiscard]] std::int64_t costOf(const Problem& problem, const Project& project,
                                   const Draft& draft, Slot floor);
 
+/// The length in such a cost, or `kNoSlot` where a window is missed.
+[[nodiscard]] Slot lengthOf(std::int64_t cost);
+
 /// A forward draft read backward and slid so that it ends at the bell, where `isSlidable` permits.
 void mirror(const Project& forward, const Draft& draft, Draft& backward);
 

@@ -42,7 +42,12 @@ Evolution::Evolution(const Problem& problem, const Arena& arena, std::uint64_t s
     }
 }
 
-bool Evolution::hasEnded(const EvolutionLimits& limits) const {
+std::int64_t Evolution::passes() const {
+    return (makers_[kBackward].placements() + makers_[kForward].placements()) /
+           std::max(1, arena_.backward.size());
+}
+
+bool Evolution::hasEnded(const Limits& limits) const {
     if (passes() >= limits.schedules) return true;
     if (hasBest_ && best_.lateness == 0 && best_.makespan <= limits.bound) return true;
     return limits.endNow && limits.endNow();
@@ -65,12 +70,14 @@ void Evolution::keepIfBest(const Individual& individual) {
 }
 
 /// One pass with `sequence_`. A backward result may become the best, and so may a forward one that
-/// can be slid to end at the bell.
-bool Evolution::generate(std::size_t direction, Individual& into) {
+/// can be slid to end at the bell. A pass that is bound to be longer than a rival is cut short.
+bool Evolution::generate(std::size_t direction, Individual& into, const Individual* rival) {
     const Slot floor = floorOf(direction);
     into.taste = sequence_.taste;
     into.cost = kHopeless;
-    if (!makers_[direction].generate(sequence_, floor, into.draft)) return false;
+    const Slot length = rival == nullptr ? kNoSlot : lengthOf(rival->cost);
+    const Slot longest = length == kNoSlot ? kNoSlot : floor + length;
+    if (!makers_[direction].generate(sequence_, floor, into.draft, longest)) return false;
     if (direction == kForward && arena_.forward.isSlidable) {
         mirror(arena_.forward, into.draft, mirrored_.draft);
         mirrored_.cost = costOf(problem_, arena_.backward, mirrored_.draft, 0);
@@ -124,7 +131,7 @@ void Evolution::resize(std::int64_t schedules) {
     populations_.assign(2, Population(size_, child_));
 }
 
-void Evolution::raise(const EvolutionLimits& limits) {
+void Evolution::raise(const Limits& limits) {
     // From any order at all to a marked preference: samples that all lean one way leave out what a
     // few instances need. With maximum lags an order that leans nowhere mostly costs repairs.
     const double leastEager = arena_.backward.hasMaxLags ? 1.0 : 0.0;
@@ -173,7 +180,7 @@ void Evolution::mixTaste(const Individual& father, const Individual& mother) {
 
 /// Every schedule of population `from` fathers one of the other population; a child that finds a
 /// place there is justified back at once and may find a place among its parents too.
-void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
+void Evolution::breed(std::size_t from, const Limits& limits) {
     const std::size_t to = 1 - from;
     const double mutation = 1.0 / std::max(1, arena_.backward.size());
     constexpr double kWilder = 1.2;
@@ -190,13 +197,13 @@ void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
             rules_[to].crossPeak(rng_, father.draft, mother.draft, sequence_);
         rules_[to].mutate(rng_, mutation * wildness_, sequence_);
         mixTaste(father, mother);
-        if (!generate(to, child_)) continue;
+        Individual& rival = weaker(populations_[to]);
+        if (!generate(to, child_, &rival)) continue;
         if (isKnown(populations_[to], child_)) {
             wildness_ = std::min(wildness_ * kWilder, wildest);
             continue;
         }
         wildness_ = std::max(wildness_ * kTamer, 1.0);
-        Individual& rival = weaker(populations_[to]);
         if (child_.cost > rival.cost) continue;
         std::swap(child_, rival);
         if (hasEnded(limits) || !justify(from, rival, spare_)) continue;
@@ -206,7 +213,7 @@ void Evolution::breed(std::size_t from, const EvolutionLimits& limits) {
     }
 }
 
-void Evolution::run(const EvolutionLimits& limits) {
+void Evolution::run(const Limits& limits) {
     if (arena_.backward.size() == 0) {
         hasBest_ = true;
         return;

@@ -7,22 +7,11 @@
 /// two populations; V. Valls, F. Ballestín, S. Quintanilla, EJOR 165 (2005) for justification;
 /// from memory.
 
-#include <functional>
-
 #include "plan/search/arena.h"
+#include "plan/search/limits.h"
 #include "plan/search/order_rules.h"
 
 namespace cinder::plan::search {
-
-/// Ends a search early; asked between schedules.
-using EndNow = std::function<bool()>;
-
-struct EvolutionLimits {
-    std::int64_t schedules = 5000;
-    /// A makespan known to be best: the search ends there.
-    Slot bound = 0;
-    EndNow endNow;
-};
 
 class Evolution {
   public:
@@ -34,11 +23,11 @@ class Evolution {
 
     /// Breeds until a limit is reached. May be called again to go on. Allocates only the first
     /// time.
-    void run(const EvolutionLimits& limits);
+    void run(const Limits& limits);
 
     /// The best draft, in the backward direction; null while every pass has failed.
     [[nodiscard]] const Draft* best() const { return hasBest_ ? &best_ : nullptr; }
-    [[nodiscard]] std::int64_t passes() const { return makers_[0].passes() + makers_[1].passes(); }
+    [[nodiscard]] std::int64_t passes() const;
 
   private:
     struct Individual {
@@ -51,14 +40,14 @@ class Evolution {
     static constexpr std::size_t kBackward = 0;
     static constexpr std::size_t kForward = 1;
 
-    [[nodiscard]] bool hasEnded(const EvolutionLimits& limits) const;
+    [[nodiscard]] bool hasEnded(const Limits& limits) const;
     void resize(std::int64_t schedules);
-    void raise(const EvolutionLimits& limits);
-    void breed(std::size_t from, const EvolutionLimits& limits);
+    void raise(const Limits& limits);
+    void breed(std::size_t from, const Limits& limits);
     [[nodiscard]] const Individual& tournament(const Population& population);
     [[nodiscard]] bool isKnown(const Population& population, const Individual& child) const;
     [[nodiscard]] Individual& weaker(Population& population);
-    bool generate(std::size_t direction, Individual& into);
+    bool generate(std::size_t direction, Individual& into, const Individual* rival = nullptr);
     bool justify(std::size_t direction, const Individual& from, Individual& into);
     void mixTaste(const Individual& father, const Individual& mother);
     void keepIfBest(const Individual& individual);

@@ -14,7 +14,7 @@
 /// result bounds the makespan from below; without, it is the makespan.
 
 #include "plan/search/arena.h"
-#include "plan/search/evolution.h"
+#include "plan/search/limits.h"
 
 namespace cinder::plan::search {
 

@@ -12,7 +12,7 @@ Draft::Draft(const Project& project)
       pieceCount(project.size(), 0) {}
 
 Generator::Generator(const Project& project, const Distances* distances)
-    : project_(project), distances_(distances), timeline_(project.base) {
+    : project_(project), distances_(distances), timeline_(project.base), tail_(tailsOf(project)) {
     const std::int32_t size = project.size();
     skillsOfPerson_.assign(kMostPeople, 0);
     for (const Segment& segment : project.segments)
@@ -37,13 +37,13 @@ Generator::Generator(const Project& project, const Distances* distances)
     }
 }
 
-bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft) {
-    ++passes_;
+bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
     timeline_.resetTo(project_.base);
     draft.makespan = 0;
     draft.lateness = 0;
     const bool isWhole = project_.hasMaxLags ? generateWithLags(sequence, floor, draft)
-                                             : generatePlain(sequence, floor, draft);
+                                             : generatePlain(sequence, floor, draft, longest);
+    if (project_.hasMaxLags) placements_ += project_.size();
     if (!isWhole) return false;
     for (Member j = 0; j < project_.size(); ++j) {
         draft.makespan = std::max(draft.makespan, draft.finish[j]);
@@ -52,9 +52,10 @@ bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft) {
     return true;
 }
 
-bool Generator::generatePlain(const Sequence& sequence, Slot floor, Draft& draft) {
+bool Generator::generatePlain(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
     const Arc* const arcs = project_.arcs.data();
     for (const Member j : sequence.order) {
+        ++placements_;
         Slot from = std::max(project_.earliest[j], floor);
         const Range into = project_.arcsInto[j];
         for (std::int32_t a = into.begin; a < into.end; ++a) {
@@ -68,14 +69,14 @@ bool Generator::generatePlain(const Sequence& sequence, Slot floor, Draft& draft
             const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
             const Slot at = timeline_.earliestFit(demand, from, project_.duration[j]);
             const Slot until = at + project_.duration[j];
-            if (until > project_.horizon) return false;
+            if (until > project_.horizon || at + tail_[j] > longest) return false;
             timeline_.occupy(demand, at, until);
             draft.start[j] = at;
             draft.finish[j] = until;
             continue;
         }
         const std::uint8_t taste = sequence.taste.size() == 0 ? std::uint8_t{0} : sequence.taste[j];
-        if (!place(j, from, taste, draft)) return false;
+        if (!place(j, from, taste, draft) || draft.start[j] + tail_[j] > longest) return false;
         commit(j, draft);
     }
     return true;

@@ -48,16 +48,17 @@ class Generator {
     /// `project` must outlive the generator; `distances` is needed where there are maximum lags.
     Generator(const Project& project, const Distances* distances);
 
-    /// One pass. Nothing starts before `floor`. False when there is no room in the frame or
-    /// unscheduling went round in circles; `draft` is then unusable. Does not allocate. Without
+    /// One pass. Nothing starts before `floor`. False when there is no room in the frame,
+    /// unscheduling went round in circles, or the makespan is bound to exceed `longest` (not
+    /// foreseen where there are maximum lags); `draft` is then unusable. Does not allocate. Without
     /// maximum lags the order must respect the links.
-    bool generate(const Sequence& sequence, Slot floor, Draft& draft);
+    bool generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest = kNoSlot);
 
-    /// Passes made so far, each counted once.
-    [[nodiscard]] std::int64_t passes() const { return passes_; }
+    /// Members placed so far, over all passes; a pass that places one again counts it once.
+    [[nodiscard]] std::int64_t placements() const { return placements_; }
 
   private:
-    bool generatePlain(const Sequence& sequence, Slot floor, Draft& draft);
+    bool generatePlain(const Sequence& sequence, Slot floor, Draft& draft, Slot longest);
     bool generateWithLags(const Sequence& sequence, Slot floor, Draft& draft);
     bool place(Member j, Slot from, std::uint8_t taste, Draft& draft);
     bool placeWhole(Member j, Slot from, std::uint8_t taste, Draft& draft);
@@ -77,7 +78,8 @@ class Generator {
     const Project& project_;
     const Distances* distances_;
     Timeline timeline_;
-    std::int64_t passes_ = 0;
+    std::int64_t placements_ = 0;
+    Row<Slot> tail_;  ///< least time from a member's start to the end of everything
     Row<std::int32_t> skillsOfPerson_;  ///< how many members a person could serve: scarcity
 
     // While unscheduling.

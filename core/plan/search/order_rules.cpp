@@ -65,19 +65,7 @@ OrderRules::OrderRules(const Project& project, const Distances* distances, Slot 
                           std::max(1, project.duration[j]) /
                           std::max(1, std::popcount(project.segments[s].skilled));
     }
-    tail_ = project.duration;
-    for (std::int32_t round = 0; round < size; ++round) {
-        bool hasChanged = false;
-        for (const Arc& arc : project.arcs) {
-            if (arc.lag < 0) continue;
-            const Slot through =
-                tail_[arc.to] + arc.lag + (arc.fromFinish ? project.duration[arc.from] : 0);
-            if (through <= tail_[arc.from]) continue;
-            tail_[arc.from] = through;
-            hasChanged = true;
-        }
-        if (!hasChanged) break;
-    }
+    tail_ = tailsOf(project);
 }
 
 void OrderRules::sample(Rng& rng, double eagerness, Sequence& out) {

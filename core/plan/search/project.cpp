@@ -327,4 +327,21 @@ Project compile(const Problem& problem, const Division& division, Direction dire
     return Compiler(problem, division, direction).run();
 }
 
+Row<Slot> tailsOf(const Project& project) {
+    Row<Slot> tail = project.duration;
+    for (Member round = 0; round < project.size(); ++round) {
+        bool hasChanged = false;
+        for (const Arc& arc : project.arcs) {
+            if (arc.lag < 0) continue;
+            const Slot through =
+                tail[arc.to] + arc.lag + (arc.fromFinish ? project.duration[arc.from] : 0);
+            if (through <= tail[arc.from]) continue;
+            tail[arc.from] = through;
+            hasChanged = true;
+        }
+        if (!hasChanged) break;
+    }
+    return tail;
+}
+
 }  // namespace cinder::plan::search

@@ -102,4 +102,7 @@ struct Division {
 [[nodiscard]] Project compile(const Problem& problem, const Division& division,
                               Direction direction);
 
+/// Per member, the least time from its start to the end of everything, by links alone.
+[[nodiscard]] Row<Slot> tailsOf(const Project& project);
+
 }  // namespace cinder::plan::search

@@ -55,6 +55,10 @@ class Timeline {
                                            std::int32_t length) const;
     /// The most units of a lane that are ever free.
     [[nodiscard]] std::int64_t mostFree(std::int32_t lane) const;
+    /// What is free at a slot, in lanes.
+    [[nodiscard]] std::uint64_t freeWord(std::int32_t at, std::int32_t word) const {
+        return free_[at * lanes_.words + word];
+    }
     [[nodiscard]] std::int64_t freeAt(std::int32_t lane, std::int32_t at) const;
     [[nodiscard]] People busyAt(std::int32_t at) const { return busy_.size() == 0 ? 0 : busy_[at]; }
     void occupy(const std::uint64_t* demand, std::int32_t from, std::int32_t until);

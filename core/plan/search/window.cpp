@@ -1,0 +1,299 @@
+#include "plan/search/window.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace cinder::plan::search {
+
+namespace {
+
+constexpr std::int64_t kWhole = 1000;
+constexpr std::int64_t kNoLimit = std::numeric_limits<std::int64_t>::max();
+
+}  // namespace
+
+Window::Window(const Project& project, const Project& opposite)
+    : project_(project),
+      opposite_(opposite),
+      before_(project.base),
+      timeline_(project.base),
+      pushing_(opposite.base) {
+    const std::int32_t size = project.size();
+    for (Member a = 0; a < size; ++a) {
+        Range range{out_.size(), 0};
+        for (const Arc& arc : project.arcs)
+            if (arc.from == a) out_.add(arc);
+        range.end = out_.size();
+        arcsOutOf_.add(range);
+    }
+    rankMembers();
+    const Lanes& lanes = project.base.lanes();
+    for (std::int32_t lane = 0; lane < lanes.words * (64 / lanes.bits); ++lane)
+        weight_.add(kWhole / std::max<std::int64_t>(1, project.base.mostFree(lane)));
+    use_.assign((std::max(project.horizon, opposite.horizon) + 2) * lanes.words, 0);
+    zone_.assign(size, Zone::Before);
+    for (auto* row : {&after_, &order_, &keptOrder_, &place_})
+        row->assign(size, 0);
+    for (auto* row : {&pushed_, &latest_, &head_, &start_, &keptStart_})
+        row->assign(size, 0);
+    for (auto* row : {&clash_, &keptClash_})
+        row->assign(size + 1, 0);
+}
+
+void Window::rankMembers() {
+    const std::int32_t size = project_.size();
+    rank_.assign(size, 0);
+    Row<std::int32_t> open(size, 0);
+    for (const Arc& arc : out_)
+        ++open[arc.to];
+    Row<Member> ready;
+    for (Member j = 0; j < size; ++j)
+        if (open[j] == 0) ready.add(j);
+    for (std::int32_t k = 0; k < ready.size(); ++k) {
+        const Member j = ready[k];
+        rank_[j] = k;
+        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
+            if (--open[out_[a].to] == 0) ready.add(out_[a].to);
+    }
+}
+
+bool Window::open(const Row<Member>& order, const Draft& draft, Range range) {
+    range_ = range;
+    count_ = range.end - range.begin;
+    makespan_ = draft.makespan;
+    for (std::int32_t k = 0; k < order.size(); ++k) {
+        const Member j = order[k];
+        zone_[j] = k < range.begin ? Zone::Before : k < range.end ? Zone::Window : Zone::After;
+        start_[j] = draft.start[j];
+    }
+    after_.clear();
+    for (std::int32_t k = range.end; k < order.size(); ++k)
+        after_.add(order[k]);
+    std::copy_n(order.from(range.begin), count_, order_.data());
+    pushAfter(draft);
+    boundMembers(draft);
+    if (!occupyBefore(draft)) return false;
+    return lay({0, -1}, kNoLimit) == count_;
+}
+
+/// A pass of the opposite direction over those after the window.
+void Window::pushAfter(const Draft& draft) {
+    std::sort(after_.begin(), after_.end(), [&](Member a, Member b) {
+        return draft.finish[a] != draft.finish[b] ? draft.finish[a] > draft.finish[b]
+                                                  : rank_[a] > rank_[b];
+    });
+    pushing_.resetTo(opposite_.base);
+    std::fill(use_.begin(), use_.end(), std::uint64_t{0});
+    const std::int32_t words = pushing_.lanes().words;
+    firstUse_ = makespan_;
+    for (const Member j : after_) {
+        Slot from = 0;
+        for (std::int32_t a = opposite_.arcsInto[j].begin; a < opposite_.arcsInto[j].end; ++a)
+            from = std::max(from, pushed_[opposite_.arcs[a].from] + opposite_.arcs[a].lag);
+        const std::uint64_t* const demand = opposite_.demand.from(j * words);
+        const Slot length = project_.duration[j];
+        pushed_[j] = pushing_.earliestFit(demand, from, length);
+        pushing_.occupy(demand, pushed_[j], pushed_[j] + length);
+        latest_[j] = makespan_ - pushed_[j] - length;
+        firstUse_ = std::min(firstUse_, latest_[j]);
+        for (Slot t = std::max(0, latest_[j]); t < latest_[j] + length; ++t)
+            for (std::int32_t w = 0; w < words; ++w)
+                use_[t * words + w] += demand[w];
+    }
+    placements_ += after_.size();
+}
+
+void Window::boundMembers(const Draft& draft) {
+    for (std::int32_t k = 0; k < count_; ++k) {
+        const Member j = order_[k];
+        head_[j] = 0;
+        for (std::int32_t a = project_.arcsInto[j].begin; a < project_.arcsInto[j].end; ++a) {
+            const Arc& arc = project_.arcs[a];
+            if (zone_[arc.from] == Zone::Before)
+                head_[j] = std::max(head_[j], draft.start[arc.from] + arc.lag);
+        }
+        latest_[j] = makespan_ - project_.duration[j];
+        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
+            if (zone_[out_[a].to] == Zone::After)
+                latest_[j] = std::min(latest_[j], latest_[out_[a].to] - out_[a].lag);
+    }
+}
+
+/// False when those before the window leave no room for those after it to come a slot earlier.
+bool Window::occupyBefore(const Draft& draft) {
+    before_.resetTo(project_.base);
+    lastBefore_ = 0;
+    for (Member j = 0; j < project_.size(); ++j) {
+        if (zone_[j] != Zone::Before) continue;
+        lastBefore_ = std::max(lastBefore_, draft.finish[j]);
+        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
+            if (zone_[out_[a].to] == Zone::After &&
+                draft.start[j] + out_[a].lag > latest_[out_[a].to] - 1)
+                return false;
+        before_.occupy(project_.demand.from(j * before_.lanes().words), draft.start[j],
+                       draft.finish[j]);
+    }
+    if (lastBefore_ > makespan_ - 1) return false;
+    timeline_.resetTo(before_);
+    return shortageBetween(0, lastBefore_, 1) == 0;
+}
+
+/// What those after the window, `shift` slots earlier, lack at a slot; with `more` in use there.
+std::int64_t Window::shortage(Slot at, Slot shift, const std::uint64_t* more) const {
+    const Lanes& lanes = timeline_.lanes();
+    const std::uint64_t lane = (std::uint64_t{1} << (lanes.bits - 1)) - 1;
+    std::int64_t sum = 0;
+    for (std::int32_t w = 0; w < lanes.words; ++w) {
+        const std::uint64_t use = use_[(at + shift) * lanes.words + w];
+        if (use == 0) continue;
+        const std::uint64_t free =
+            timeline_.freeWord(at, w) - (more == nullptr ? std::uint64_t{0} : more[w]);
+        if ((((free | lanes.guard) - use) & lanes.guard) == lanes.guard) continue;
+        const std::int32_t perWord = 64 / lanes.bits;
+        for (std::int32_t l = 0; l < perWord; ++l) {
+            const auto wanted = static_cast<std::int64_t>(use >> (l * lanes.bits) & lane);
+            const auto there = static_cast<std::int64_t>(free >> (l * lanes.bits) & lane);
+            if (wanted > there) sum += (wanted - there) * weight_[w * perWord + l];
+        }
+    }
+    return sum;
+}
+
+std::int64_t Window::shortageBetween(Slot from, Slot until, Slot shift) const {
+    std::int64_t sum = 0;
+    for (Slot t = std::max(from, firstUse_ - shift); t < std::min(until, makespan_ - shift); ++t)
+        sum += shortage(t, shift, nullptr);
+    return sum;
+}
+
+Slot Window::readyAt(Member j) const {
+    Slot from = head_[j];
+    for (std::int32_t a = project_.arcsInto[j].begin; a < project_.arcsInto[j].end; ++a) {
+        const Arc& arc = project_.arcs[a];
+        if (zone_[arc.from] == Zone::Window) from = std::max(from, start_[arc.from] + arc.lag);
+    }
+    return from;
+}
+
+/// Puts a member where it starts, and counts its clash.
+void Window::put(std::int32_t place) {
+    const Member j = order_[place];
+    const Slot at = start_[j];
+    const Slot finish = at + project_.duration[j];
+    const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
+    std::int64_t clash = kWhole * std::max(0, at + 1 - latest_[j]);
+    for (Slot t = std::max(at, firstUse_ - 1); t < std::min(finish, makespan_ - 1); ++t)
+        clash += shortage(t, 1, demand) - shortage(t, 1, nullptr);
+    clash_[place + 1] = clash_[place] + clash;
+    timeline_.occupy(demand, at, finish);
+}
+
+/// Lays the order from `changed` on, until the clash exceeds `most`. Returns how many places of the
+/// order are laid then. When the changed places got the starts that are kept, so do the rest.
+std::int32_t Window::lay(Range changed, std::int64_t most) {
+    bool isSame = changed.end > changed.begin;
+    for (std::int32_t k = changed.begin; k < count_; ++k) {
+        const Member j = order_[k];
+        if (isSame && k >= changed.end) {
+            start_[j] = keptStart_[j];
+            put(k);
+            continue;
+        }
+        start_[j] = timeline_.earliestFit(project_.demand.from(j * timeline_.lanes().words),
+                                          readyAt(j), project_.duration[j]);
+        ++placements_;
+        isSame = isSame && start_[j] == keptStart_[j];
+        if (start_[j] + project_.duration[j] > project_.horizon) return k;
+        put(k);
+        if (clash_[k + 1] > most) return k + 1;
+    }
+    return count_;
+}
+
+void Window::occupy(const Row<Member>& order, const Row<Slot>& start, Range places) {
+    for (std::int32_t k = places.begin; k < places.end; ++k)
+        timeline_.occupy(project_.demand.from(order[k] * timeline_.lanes().words), start[order[k]],
+                         start[order[k]] + project_.duration[order[k]]);
+}
+
+void Window::release(const Row<Member>& order, const Row<Slot>& start, Range places) {
+    for (std::int32_t k = places.begin; k < places.end; ++k)
+        timeline_.release(project_.demand.from(order[k] * timeline_.lanes().words), start[order[k]],
+                          start[order[k]] + project_.duration[order[k]]);
+}
+
+/// Moves one member to another place that the links allow. The places from the first that changed
+/// to the last that must get its former start for all to be as they were; none when nothing moved.
+/// One that is laid earlier in the order and still starts when it did is in nobody's way who was
+/// laid before it: its place alone decides.
+Range Window::move(Rng& rng) {
+    constexpr int kTries = 20;
+    for (std::int32_t k = 0; k < count_; ++k)
+        place_[order_[k]] = k;
+    for (int n = 0; n < kTries; ++n) {
+        const auto k = static_cast<std::int32_t>(rng.below(static_cast<std::uint32_t>(count_)));
+        const Member j = order_[k];
+        std::int32_t low = 0;
+        std::int32_t high = count_ - 1;
+        for (std::int32_t a = project_.arcsInto[j].begin; a < project_.arcsInto[j].end; ++a)
+            if (zone_[project_.arcs[a].from] == Zone::Window)
+                low = std::max(low, place_[project_.arcs[a].from] + 1);
+        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
+            if (zone_[out_[a].to] == Zone::Window) high = std::min(high, place_[out_[a].to] - 1);
+        if (high <= low) continue;
+        auto to =
+            low + static_cast<std::int32_t>(rng.below(static_cast<std::uint32_t>(high - low)));
+        if (to >= k) ++to;
+        Member* const order = order_.data();
+        if (to < k) {
+            std::rotate(order + to, order + k, order + k + 1);
+            return {to, to + 1};
+        }
+        std::rotate(order + k, order + k + 1, order + to + 1);
+        return {k, to + 1};
+    }
+    return {};
+}
+
+void Window::improve(Rng& rng, std::int32_t moves) {
+    for (std::int32_t n = 0; n < moves && !isShorter(); ++n) {
+        std::copy_n(order_.data(), count_, keptOrder_.data());
+        std::copy_n(clash_.data(), count_ + 1, keptClash_.data());
+        for (std::int32_t k = 0; k < count_; ++k)
+            keptStart_[order_[k]] = start_[order_[k]];
+        const Range changed = move(rng);
+        if (changed.end == 0) return;
+        release(keptOrder_, keptStart_, {changed.begin, count_});
+        const std::int32_t laid = lay(changed, keptClash_[count_]);
+        if (laid == count_ && clash_[count_] <= keptClash_[count_]) continue;
+        release(order_, start_, {changed.begin, laid});
+        std::copy_n(keptOrder_.data(), count_, order_.data());
+        std::copy_n(keptClash_.data(), count_ + 1, clash_.data());
+        for (std::int32_t k = changed.begin; k < count_; ++k)
+            start_[order_[k]] = keptStart_[order_[k]];
+        occupy(order_, start_, {changed.begin, count_});
+    }
+}
+
+bool Window::isAsLong() const {
+    Slot last = lastBefore_;
+    for (std::int32_t k = 0; k < count_; ++k) {
+        const Member j = order_[k];
+        if (start_[j] > latest_[j]) return false;
+        last = std::max(last, start_[j] + project_.duration[j]);
+    }
+    return shortageBetween(0, last, 0) == 0;
+}
+
+void Window::readOrder(Row<Member>& order) const {
+    std::copy_n(order_.data(), count_, order.from(range_.begin));
+}
+
+void Window::readStarts(Row<Slot>& start) const {
+    for (std::int32_t k = 0; k < count_; ++k)
+        start[order_[k]] = start_[order_[k]];
+    for (const Member j : after_)
+        start[j] = latest_[j] - (isShorter() ? 1 : 0);
+}
+
+}  // namespace cinder::plan::search

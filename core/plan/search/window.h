@@ -1,0 +1,96 @@
+#pragma once
+
+/// The middle of a schedule, taken out and laid anew.
+///
+/// Who comes before the window stays; who comes after it is pushed as late as the makespan allows.
+/// Between them the window's members are laid in one order after another, each of which differs
+/// from the last by one move. An order is judged by its clash: how much of what comes after would
+/// overlap it (in units of resources and in slots of links) were all that one slot earlier. An
+/// order without clash makes the whole schedule a slot shorter. So the search has a slope to go
+/// down where the makespan alone is flat.
+///
+/// For plain problems. Source of taking schedules apart by windows of time: D. Debels,
+/// M. Vanhoucke, "A Decomposition-Based Genetic Algorithm for the Resource-Constrained Project
+/// Scheduling Problem", Operations Research 55 (2007); from memory. The clash is our own.
+
+#include "base/rng.h"
+#include "plan/search/generation.h"
+
+namespace cinder::plan::search {
+
+class Window {
+  public:
+    /// Both directions of the same members; they must outlive the window.
+    Window(const Project& project, const Project& opposite);
+
+    /// Takes out the places `range` of `order`, which sorts `draft` by start, links respected.
+    /// False when those outside clash with each other already.
+    bool open(const Row<Member>& order, const Draft& draft, Range range);
+
+    /// Makes up to `moves` moves, keeps each that does not add to the clash, and stops when there
+    /// is none.
+    void improve(Rng& rng, std::int32_t moves);
+
+    [[nodiscard]] bool isShorter() const { return clash_[count_] == 0; }
+    /// Whether what comes after fits where it was pushed to.
+    [[nodiscard]] bool isAsLong() const;
+    /// The order as laid last, in places `range` of the order given to `open`.
+    void readOrder(Row<Member>& order) const;
+    /// The starts as laid last, one slot shorter when `isShorter`.
+    void readStarts(Row<Slot>& start) const;
+
+    /// Members before others, links respected.
+    [[nodiscard]] const Row<std::int32_t>& rank() const { return rank_; }
+    /// Start times tried so far, over the members of a whole schedule.
+    [[nodiscard]] std::int64_t placements() const { return placements_; }
+
+  private:
+    enum class Zone : std::uint8_t { Before, Window, After };
+
+    void rankMembers();
+    void pushAfter(const Draft& draft);
+    void boundMembers(const Draft& draft);
+    bool occupyBefore(const Draft& draft);
+    [[nodiscard]] Slot readyAt(Member j) const;
+    [[nodiscard]] std::int64_t shortage(Slot at, Slot shift, const std::uint64_t* more) const;
+    [[nodiscard]] std::int64_t shortageBetween(Slot from, Slot until, Slot shift) const;
+    void put(std::int32_t place);
+    std::int32_t lay(Range changed, std::int64_t most);
+    void occupy(const Row<Member>& order, const Row<Slot>& start, Range places);
+    void release(const Row<Member>& order, const Row<Slot>& start, Range places);
+    Range move(Rng& rng);
+
+    const Project& project_;
+    const Project& opposite_;
+    Row<std::int32_t> rank_;
+    Row<Range> arcsOutOf_;
+    Row<Arc> out_;
+    Row<std::int64_t> weight_;  ///< per lane: one slot of a whole resource weighs `kWhole`
+
+    Slot makespan_ = 0;
+    Range range_;
+    std::int32_t count_ = 0;
+    Row<Zone> zone_;
+    Row<Member> after_;  ///< from the latest finish on
+    Row<Slot> pushed_;   ///< starts in the opposite direction
+    /// Of those after the window: their start. Of the window's: the latest start that the links to
+    /// those allow.
+    Row<Slot> latest_;
+    Row<Slot> head_;          ///< earliest start after those before the window
+    Row<std::uint64_t> use_;  ///< of those after the window, slot by slot
+    Slot firstUse_ = 0;       ///< the first slot of that
+    Slot lastBefore_ = 0;     ///< the last finish before the window
+    Timeline before_;         ///< with those before the window
+    Timeline timeline_;       ///< and the window
+    Timeline pushing_;        ///< of the opposite direction
+    Row<Member> order_;
+    Row<Slot> start_;
+    Row<std::int64_t> clash_;  ///< of the members before a place of `order_`
+    Row<Member> keptOrder_;
+    Row<Slot> keptStart_;
+    Row<std::int64_t> keptClash_;
+    Row<std::int32_t> place_;
+    std::int64_t placements_ = 0;
+};
+
+}  // namespace cinder::plan::search

@@ -1,0 +1,102 @@
+#include "plan/search/window_search.h"
+
+#include <algorithm>
+
+namespace cinder::plan::search {
+
+WindowSearch::WindowSearch(const Arena& arena, std::uint64_t seed)
+    : arena_(arena), rng_(seed, 1), draft_(arena.backward), kept_(arena.backward) {
+    makers_.emplace_back(arena.backward, nullptr);
+    makers_.emplace_back(arena.forward, nullptr);
+    windows_.emplace_back(arena.backward, arena.forward);
+    windows_.emplace_back(arena.forward, arena.backward);
+    sequence_.order.assign(arena.backward.size(), 0);
+}
+
+std::int64_t WindowSearch::passes() const {
+    const std::int64_t placements =
+        windows_[kBackward].placements() + windows_[kForward].placements() +
+        makers_[kBackward].placements() + makers_[kForward].placements();
+    return placements / std::max(1, arena_.backward.size());
+}
+
+void WindowSearch::sortByStart() {
+    const Row<std::int32_t>& rank = windows_[side_].rank();
+    for (Member j = 0; j < draft_.start.size(); ++j)
+        sequence_.order[j] = j;
+    std::sort(sequence_.order.begin(), sequence_.order.end(), [&](Member a, Member b) {
+        return draft_.start[a] != draft_.start[b] ? draft_.start[a] < draft_.start[b]
+                                                  : rank[a] < rank[b];
+    });
+}
+
+/// A pass in the order there is.
+bool WindowSearch::generate() {
+    if (!makers_[side_].generate(sequence_, 0, draft_)) return false;
+    sortByStart();
+    return true;
+}
+
+void WindowSearch::justify() {
+    sortByStart();
+    generate();
+}
+
+void WindowSearch::turn() {
+    mirror(project(side_), draft_, kept_);
+    std::swap(draft_, kept_);
+    side_ = side_ == kBackward ? kForward : kBackward;
+    justify();
+}
+
+/// One window, of a size and in a place drawn at random.
+void WindowSearch::rework(Slot longest) {
+    constexpr double kSmallest = 0.15;  // of all members
+    constexpr double kLargest = 0.4;
+    constexpr std::int32_t kMoves = 120;
+    const std::int32_t size = draft_.start.size();
+    const double share = kSmallest + (kLargest - kSmallest) * rng_.unit();
+    const std::int32_t width = std::clamp(static_cast<std::int32_t>(size * share), 2, size);
+    // Windows reach over both ends, so that the members there are in as many as those in between.
+    const std::int32_t first =
+        static_cast<std::int32_t>(rng_.below(static_cast<std::uint32_t>(size))) - width / 2;
+    const Range range{std::max(0, first), std::min(size, first + width)};
+    Window& window = windows_[side_];
+    if (range.end - range.begin < 2 || !window.open(sequence_.order, draft_, range)) return;
+    window.improve(rng_, kMoves);
+    if (window.isShorter() || window.isAsLong()) {
+        window.readStarts(draft_.start);
+        justify();
+        return;
+    }
+    // The order may still do: what comes after need not lie as late as it can.
+    kept_ = draft_;
+    window.readOrder(sequence_.order);
+    if (generate() && draft_.makespan <= longest) return;
+    std::swap(draft_, kept_);
+    sortByStart();
+}
+
+void WindowSearch::run(const Limits& limits, Draft& best) {
+    constexpr double kStray = 0.02;  // of the makespan, in the beginning
+    side_ = kBackward;
+    draft_ = best;
+    justify();
+    while (passes() < limits.schedules && best.makespan > limits.bound &&
+           !(limits.endNow && limits.endNow())) {
+        const double left =
+            1.0 - static_cast<double>(passes()) /
+                      static_cast<double>(std::max<std::int64_t>(1, limits.schedules));
+        const auto stray = static_cast<Slot>(kStray * left * best.makespan + rng_.unit());
+        rework(best.makespan + stray);
+        if (draft_.makespan <= best.makespan) {
+            if (side_ == kBackward)
+                best = draft_;
+            else
+                mirror(arena_.forward, draft_, best);
+        }
+        if (rng_.below(2) == 0) turn();
+    }
+}
+
+}  // namespace cinder::plan::search

@@ -1,0 +1,134 @@
+#include <catch2/catch.hpp>
+
+#include "base/rng.h"
+#include "orchard.h"
+#include "plan/check.h"
+#include "plan/planner.h"
+#include "plan/search/order_rules.h"
+#include "plan/search/window_search.h"
+
+namespace cinder::plan::search {
+
+namespace {
+
+/// A hundred tasks without hands that share two resources; each waits for up to two earlier ones.
+Problem crowdedKitchen(std::uint64_t seed) {
+    Rng rng(seed);
+    const auto draw = [&](int low, int high) {
+        return low + static_cast<int>(rng.below(static_cast<std::uint32_t>(high - low + 1)));
+    };
+    Problem problem = test::emptyKitchen(0);
+    problem.resources = {{ResourceId("oven"), LocalText("Oven"), 9, {}},
+                         {ResourceId("bench"), LocalText("Bench"), 12, {}}};
+    constexpr int kTasks = 100;
+    for (int i = 0; i < kTasks; ++i) {
+        problem.tasks.push_back(test::standing(std::to_string(i), HalfMinutes{draw(1, 20)}));
+        problem.tasks.back().uses = {{0, draw(0, 6)}, {1, draw(1, 8)}};
+        for (int k = draw(0, 2); k > 0 && i > 0; --k)
+            problem.links.push_back(test::after(draw(std::max(0, i - 15), i - 1), i));
+    }
+    return problem;
+}
+
+/// All tasks are members.
+struct Ground {
+    explicit Ground(const Problem& given) : problem(given) {
+        division.isMember.assign(problem.tasks.size(), true);
+        division.fixed.tasks.resize(problem.tasks.size());
+        arena = makeArena(problem, division);
+        REQUIRE(arena.has_value());
+        REQUIRE(arena->backward.isPlain);
+        sequence.order.assign(arena->backward.size(), 0);
+        Rng rng(1);
+        OrderRules(arena->backward, nullptr, arena->forward.horizon).sample(rng, 0.0, sequence);
+    }
+
+    Problem problem;
+    Division division;
+    std::optional<Arena> arena;
+    Sequence sequence;
+};
+
+}  // namespace
+
+TEST_CASE("a walk through windows shortens a schedule and breaks no rule") {
+    for (std::uint64_t seed = 1; seed <= 5; ++seed) {
+        const Ground ground(crowdedKitchen(seed));
+        const Project& backward = ground.arena->backward;
+        Generator maker(backward, nullptr);
+        Draft draft(backward);
+        REQUIRE(maker.generate(ground.sequence, 0, draft));
+        const Slot first = draft.makespan;
+        WindowSearch search(*ground.arena, seed);
+        constexpr std::int64_t kSchedules = 400;
+        search.run({kSchedules, 0, {}}, draft);
+        // One step more than was allowed at most: a window and two passes.
+        CHECK(search.passes() >= kSchedules);
+        CHECK(search.passes() <= kSchedules + 60);
+        CHECK(draft.makespan < first);
+        const Schedule schedule =
+            toSchedule(ground.problem, backward, draft, ground.division.fixed);
+        for (const Violation& violation : check(ground.problem, schedule))
+            FAIL("kitchen " << seed << ": " << describe(ground.problem, violation));
+    }
+}
+
+TEST_CASE("a walk through windows is the same for a seed") {
+    const Ground ground(crowdedKitchen(7));
+    Generator maker(ground.arena->backward, nullptr);
+    Draft one(ground.arena->backward);
+    REQUIRE(maker.generate(ground.sequence, 0, one));
+    Draft other = one;
+    WindowSearch(*ground.arena, 3).run({200, 0, {}}, one);
+    WindowSearch(*ground.arena, 3).run({200, 0, {}}, other);
+    CHECK(one == other);
+}
+
+TEST_CASE("a walk through windows ends at a bound and when it is told to") {
+    const Ground ground(crowdedKitchen(8));
+    Generator maker(ground.arena->backward, nullptr);
+    Draft draft(ground.arena->backward);
+    REQUIRE(maker.generate(ground.sequence, 0, draft));
+    const Draft before = draft;
+    WindowSearch search(*ground.arena, 3);
+    search.run({1000, draft.makespan, {}}, draft);
+    CHECK(search.passes() <= 1);
+    search.run({1000, 0, [] { return true; }}, draft);
+    CHECK(search.passes() <= 2);
+    CHECK(draft == before);
+}
+
+TEST_CASE("a pass is cut short when it is bound to be too long") {
+    const Ground ground(crowdedKitchen(9));
+    Generator maker(ground.arena->backward, nullptr);
+    Draft whole(ground.arena->backward);
+    REQUIRE(maker.generate(ground.sequence, 0, whole));
+    REQUIRE(maker.placements() == ground.arena->backward.size());
+    Draft same(ground.arena->backward);
+    CHECK(maker.generate(ground.sequence, 0, same, whole.makespan));
+    CHECK(same == whole);
+    const std::int64_t before = maker.placements();
+    CHECK_FALSE(maker.generate(ground.sequence, 0, same, whole.makespan - 1));
+    CHECK(maker.placements() - before <= ground.arena->backward.size());
+    const std::int64_t cut = maker.placements();
+    CHECK_FALSE(maker.generate(ground.sequence, 0, same, whole.makespan / 4));
+    CHECK(maker.placements() - cut < ground.arena->backward.size());
+}
+
+TEST_CASE("a large plan without hands keeps to its schedules and to the rules") {
+    const Problem problem = crowdedKitchen(11);
+    Search search;
+    search.budget.exactNodes = 0;
+    search.budget.schedules = 1;
+    const auto first = makePlan(problem, search);
+    search.budget.schedules = 2000;
+    const auto plan = makePlan(problem, search);
+    REQUIRE(first.has_value());
+    REQUIRE(plan.has_value());
+    CHECK(check(problem, plan->schedule).empty());
+    CHECK(plan->latestArrival > first->latestArrival);
+    CHECK(plan->latestArrival <= plan->arrivalBound);
+    CHECK(plan->schedulesTried <= search.budget.schedules + 60);
+}
+
+}  // namespace cinder::plan::search
