@@ -64,6 +64,9 @@ Result<live::RunSheet, Refusal> planFor(const event::Event& event, const std::at
     if (!problem) return fail(faulty(std::move(problem.error())));
     plan::Search search;
     search.stop = stop;
+    // The search of a day this large is far from its end when its schedules are spent.
+    constexpr std::size_t kLargeDay = 100;
+    search.usesSecondThread = problem->tasks.size() > kLargeDay;
     auto found = plan::makePlan(*problem, search);
     if (!found && problem->arrival) {
         auto inTime = *problem;

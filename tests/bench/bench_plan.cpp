@@ -1,6 +1,7 @@
 /// Measures the planner on the public benchmark and prints the figures beside published ones.
 /// Usage: bench_plan SET [--schedules N] [--exact N] [--every K] [--from N] [--seed N]
-///                       [--open] [--shared DIR]
+///                       [--two] [--open] [--shared DIR]
+///   --two searches from two seeds, each on a thread of its own, each with all the schedules.
 ///   --open names the instances that are not proven.
 ///   SET: j30 j60 j120, or sm_j10 sm_j20 sm_j30 testset_ubo10 testset_ubo20 testset_ubo50
 
@@ -26,6 +27,7 @@ struct Options {
     std::size_t first = 0;
     std::uint64_t seed = 1;
     bool isVerbose = false;
+    bool usesSecondThread = false;
     std::string shared = CINDER_SHARED;
 };
 
@@ -58,6 +60,8 @@ Options read(int argc, char** argv) {
             options.first = static_cast<std::size_t>(std::max(0, std::atoi(next())));
         else if (std::strcmp(argv[k], "--seed") == 0)
             options.seed = static_cast<std::uint64_t>(std::atoll(next()));
+        else if (std::strcmp(argv[k], "--two") == 0)
+            options.usesSecondThread = true;
         else if (std::strcmp(argv[k], "--open") == 0)
             options.isVerbose = true;
         else if (std::strcmp(argv[k], "--shared") == 0)
@@ -72,6 +76,7 @@ void solve(const bench::Instance& instance, const Options& options, Tally& tally
     Search search;
     search.budget.schedules = options.schedules;
     search.seed = options.seed;
+    search.usesSecondThread = options.usesSecondThread;
     search.budget.exactNodes = options.exactNodes;
     const auto begin = std::chrono::steady_clock::now();
     const auto plan = makePlan(instance.problem, search);

@@ -1,6 +1,7 @@
 #include "plan/search/solve.h"
 
 #include <algorithm>
+#include <future>
 
 #include "plan/bell_side.h"
 #include "plan/check.h"
@@ -161,6 +162,44 @@ bool isHopeless(const Project& backward, const Search& search, FromBell arrival)
     return exact.isComplete && exact.start.size() == 0;
 }
 
+/// What an evolution and a walk through windows come to.
+struct Findings {
+    std::optional<Draft> draft;
+    std::int64_t passes = 0;
+};
+
+Findings look(const Problem& problem, const Arena& arena, const Limits& limits,
+              std::int64_t windowSchedules, std::uint64_t seed, const Schedule* former) {
+    Evolution evolution(problem, arena, seed);
+    if (former != nullptr) evolution.admit(*former);
+    evolution.run(limits);
+    Findings findings{{}, evolution.passes()};
+    if (evolution.best() == nullptr) return findings;
+    findings.draft = *evolution.best();
+    if (windowSchedules <= 0) return findings;
+    WindowSearch windows(arena, seed);
+    windows.run({windowSchedules, limits.bound, limits.endNow}, *findings.draft);
+    findings.passes += windows.passes();
+    return findings;
+}
+
+/// Two seeds, each on a thread of its own. Neither knows of the other, so that the same seed comes
+/// to the same plan however fast they run.
+Findings lookTwice(const Problem& problem, const Arena& arena, const Limits& limits,
+                   std::int64_t windowSchedules, std::uint64_t seed) {
+    constexpr std::uint64_t kOther = 0x9e3779b97f4a7c15ULL;
+    auto second = std::async(std::launch::async, [&] {
+        return look(problem, arena, limits, windowSchedules, seed ^ kOther, nullptr);
+    });
+    Findings findings = look(problem, arena, limits, windowSchedules, seed, nullptr);
+    Findings other = second.get();
+    findings.passes += other.passes;
+    const auto cost = [&](const Draft& draft) { return costOf(problem, arena.backward, draft, 0); };
+    if (other.draft && (!findings.draft || cost(*other.draft) < cost(*findings.draft)))
+        findings.draft = std::move(other.draft);
+    return findings;
+}
+
 }  // namespace
 
 Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const Given& given) {
@@ -178,26 +217,21 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     if (problem.arrival && plan.arrivalBound < *problem.arrival)
         return fail(NoPlan{NoPlan::Why::Impossible, {}, *problem.arrival - plan.arrivalBound});
 
-    Evolution evolution(problem, *arena, search.seed);
     Shares shares{search.budget.schedules, 0, 0};
     if (given.former == nullptr) shares = sharesOf(backward, search.budget);
     Limits limits{shares.schedules, bound, endingOf(search)};
     if (given.former != nullptr) {
         if (problem.arrival && isHopeless(backward, search, *problem.arrival))
             return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{1}});
-        evolution.admit(*given.former);
         if (problem.arrival)
             limits.bound = std::max(bound, backward.slot(problem.arrival->count()));
     }
-    evolution.run(limits);
-    std::optional<Draft> found;
-    if (evolution.best() != nullptr) found = *evolution.best();
-    plan.schedulesTried += evolution.passes();
-    if (found && shares.windows > 0) {
-        WindowSearch windows(*arena, search.seed);
-        windows.run({shares.windows, bound, limits.endNow}, *found);
-        plan.schedulesTried += windows.passes();
-    }
+    Findings findings =
+        search.usesSecondThread && given.former == nullptr
+            ? lookTwice(problem, *arena, limits, shares.windows, search.seed)
+            : look(problem, *arena, limits, shares.windows, search.seed, given.former);
+    plan.schedulesTried += findings.passes;
+    std::optional<Draft>& found = findings.draft;
     if (given.former == nullptr) {
         const bool isImpossible =
             !improveExactly(backward, search, shares.contradictions, bound, found, plan);

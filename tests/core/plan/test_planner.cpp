@@ -190,6 +190,26 @@ TEST_CASE("a long search of a small plan proves it best within its schedules") {
     CHECK(plan->schedulesTried <= search.budget.schedules);
 }
 
+TEST_CASE("a second thread never makes a plan worse, and the same seed gives the same plan") {
+    for (const std::uint64_t seed : {3, 7, 12}) {
+        const Problem problem = inventDay(seed, 40, 3);
+        Search search;
+        search.budget.schedules = 200;
+        search.budget.exactNodes = 0;
+        const auto alone = makePlan(problem, search);
+        search.usesSecondThread = true;
+        const auto both = makePlan(problem, search);
+        const auto again = makePlan(problem, search);
+        REQUIRE(alone.has_value());
+        REQUIRE(both.has_value());
+        REQUIRE(again.has_value());
+        CHECK(check(problem, both->schedule).empty());
+        CHECK(both->latestArrival >= alone->latestArrival);
+        CHECK(both->schedulesTried > alone->schedulesTried);
+        CHECK(both->schedule == again->schedule);
+    }
+}
+
 TEST_CASE("every plan of two hundred invented days passes the judge") {
     int found = 0;
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
