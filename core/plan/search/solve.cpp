@@ -120,7 +120,7 @@ Shares sharesOf(const Project& backward, const Budget& budget) {
     if (backward.size() > kSmall || budget.schedules < kLong || !isExactFor(backward))
         return shares;
     shares.schedules = budget.schedules / 5;
-    shares.windows = backward.isPlain ? shares.schedules : 0;
+    shares.windows = backward.isPlain && backward.size() > 1 ? shares.schedules : 0;
     shares.contradictions +=
         (budget.schedules - shares.schedules - shares.windows) / kSchedulesPerContradiction;
     return shares;

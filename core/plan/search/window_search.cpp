@@ -56,7 +56,7 @@ void WindowSearch::rework(Slot longest) {
     constexpr std::int32_t kMoves = 120;
     const std::int32_t size = draft_.start.size();
     const double share = kSmallest + (kLargest - kSmallest) * rng_.unit();
-    const std::int32_t width = std::clamp(static_cast<std::int32_t>(size * share), 2, size);
+    const std::int32_t width = std::max(2, static_cast<std::int32_t>(size * share));
     // Windows reach over both ends, so that the members there are in as many as those in between.
     const std::int32_t first =
         static_cast<std::int32_t>(rng_.below(static_cast<std::uint32_t>(size))) - width / 2;

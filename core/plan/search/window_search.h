@@ -14,7 +14,7 @@ namespace cinder::plan::search {
 
 class WindowSearch {
   public:
-    /// `arena` must be plain and outlive the search.
+    /// `arena` must be plain, have two members or more, and outlive the search.
     WindowSearch(const Arena& arena, std::uint64_t seed);
 
     /// Shortens `best`, a backward draft, until a limit is reached. Allocates nothing.

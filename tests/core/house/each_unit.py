@@ -7,7 +7,9 @@ until the unit at fault stands alone, so that it does no harm.
 
 A unit is checked again only when something that could change the answer has changed: its text, the
 text of any header of ours it reaches, the checker's settings, or the command itself. What passed is
-remembered in the build tree under the hash of all that, so a second run takes seconds.
+remembered in the build tree under the hash of all that, so a second run takes seconds. A checker
+whose first run takes minutes may also remember in a file of the source tree, so that a clean checkout
+looks only at what was changed since that file was written.
 """
 
 import concurrent.futures
@@ -89,7 +91,7 @@ def fingerprint(unit, reached, salt, source):
         digest.update(path.relative_to(source).as_posix().encode())
         digest.update(path.read_bytes())
     # The tree may be checked out anywhere.
-    digest.update(" ".join(unit.arguments).replace(str(source), "").encode())
+    digest.update(" ".join(unit.preprocessor_flags()).replace(str(source), "").encode())
     return digest.hexdigest()
 
 
@@ -145,15 +147,21 @@ def failures(group, memory, command):
             + failures(group[middle:], memory, command))
 
 
-def run_all(build, source, folders, memory, salt, command):
-    """Runs command(file, flags) where needed; prints what failed; returns how many units failed."""
+def run_all(build, source, folders, memory, salt, command, record=None, remembers=False):
+    """Runs command(file, flags) where needed; prints what failed; returns how many units failed.
+
+    `record` is the file of the source tree that names what has passed; with `remembers` it is written
+    anew once everything does.
+    """
     memory.mkdir(parents=True, exist_ok=True)
     reach = Reach(source)
-    todo, all_units = [], units(build, source, folders)
+    recorded = set(record.read_text().split()[1::2]) if record and record.exists() else set()
+    todo, all_units, lines = [], units(build, source, folders), []
     for unit in all_units:
-        stamp = memory / fingerprint(unit, {unit.file} | reach.of(unit.file), salt, source)
-        if not stamp.exists():
-            todo.append((unit, stamp))
+        mark = fingerprint(unit, {unit.file} | reach.of(unit.file), salt, source)
+        lines.append(f"{unit.name} {mark[:16]}\n")
+        if not (memory / mark).exists() and mark[:16] not in recorded:
+            todo.append((unit, memory / mark))
 
     began, failed = time.monotonic(), 0
     with concurrent.futures.ThreadPoolExecutor(len(os.sched_getaffinity(0))) as pool:
@@ -166,6 +174,8 @@ def run_all(build, source, folders, memory, salt, command):
     if not all_units:
         print("no unit found: is compile_commands.json there, and no unity build?")
         return 1
+    if record and remembers and not failed:
+        record.write_text("".join(lines))
     return failed
 
 

@@ -2,6 +2,7 @@
 """The clang-tidy gate itself is tested: that it finds, and that it forgets when it must."""
 
 import json
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -37,9 +38,9 @@ class TidyGate(unittest.TestCase):
         (self.tree / "core/pans.h").write_text(header)
         (self.tree / "core/pans.cpp").write_text(unit)
 
-    def gate(self):
+    def gate(self, *options):
         done = subprocess.run([sys.executable, "-B", HERE / "tidy.py", self.tree,
-                               self.tree / "build"], capture_output=True, text=True)
+                               self.tree / "build", *options], capture_output=True, text=True)
         return done.returncode, done.stdout + done.stderr
 
     def assert_found(self, name):
@@ -80,6 +81,20 @@ class TidyGate(unittest.TestCase):
             code, said = self.gate()
             self.assertEqual(code, 0, said)
             self.assertIn(f"1 units, {looked_at} checked now", said)
+
+    def test_a_clean_checkout_looks_at_what_changed_since_it_was_recorded(self):
+        (self.tree / "tests/core/house").mkdir(parents=True)
+        self.gate("--remember")
+        for header, looked_at in ((CLEAN_HEADER, 0), (CLEAN_HEADER + BREACH, 1)):
+            shutil.rmtree(self.tree / "build/house")
+            self.write(header, CLEAN_UNIT)
+            self.assertIn(f"1 units, {looked_at} checked now", self.gate()[1])
+
+    def test_what_failed_is_not_recorded(self):
+        (self.tree / "tests/core/house").mkdir(parents=True)
+        self.write(CLEAN_HEADER, CLEAN_UNIT + BREACH)
+        self.assertEqual(self.gate("--remember")[0], 1)
+        self.assertFalse((self.tree / "tests/core/house/tidied.txt").exists())
 
     def test_what_failed_is_looked_at_again(self):
         self.write(CLEAN_HEADER, CLEAN_UNIT + BREACH)

@@ -210,6 +210,17 @@ TEST_CASE("a second thread never makes a plan worse, and the same seed gives the
     }
 }
 
+TEST_CASE("a long search of one task, or of none, ends") {
+    Problem problem = emptyKitchen(0);
+    Search search;
+    search.budget.schedules = 50'000;
+    REQUIRE(makePlan(problem, search).has_value());
+    problem.tasks = {standing("a", minutes(10))};
+    const auto plan = makePlan(problem, search);
+    REQUIRE(plan.has_value());
+    CHECK(plan->latestArrival == minutes(-10));
+}
+
 TEST_CASE("every plan of two hundred invented days passes the judge") {
     int found = 0;
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
