@@ -32,13 +32,13 @@ struct Budget {
 struct Search {
     Budget budget;
     std::uint64_t seed = 1;
-    /// Searches from a second seed at the same time and keeps the better plan, the first on a tie:
-    /// each has all the schedules of the budget. The exact arm and `replan` do not need it.
-    bool usesSecondThread = false;
     /// A plan to stay close to; `replan` does more for a day that has begun.
     const Schedule* incumbent = nullptr;
     /// Set from another thread to end the search with what it has.
     const std::atomic<bool>* stop = nullptr;
+    /// Searches from a second seed at the same time and keeps the better plan, the first on a tie:
+    /// each has all the schedules of the budget. The exact arm and `replan` do not need it.
+    bool usesSecondThread = false;
 };
 
 /// Why there is no plan.
