@@ -27,7 +27,7 @@ std::vector<Sheet> sheets(const event::Event& event, const report::Style& style)
     std::vector<Sheet> all;
     const auto problem = plan::build(event);
     if (problem) {
-        const auto made = plan::makePlan(*problem, {{300, std::nullopt}, 1, nullptr, nullptr});
+        const auto made = plan::makePlan(*problem, {{2000, std::nullopt}, 1, nullptr, nullptr});
         if (made) {
             fromPlan = app::fromPlan(event, *problem, made->schedule);
             all.push_back({"run", report::runSheet(
