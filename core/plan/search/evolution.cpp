@@ -186,7 +186,8 @@ void Evolution::breed(std::size_t from, const Limits& limits) {
     constexpr double kWilder = 1.2;
     constexpr double kTamer = 0.9;
     // With maximum lags a wild order mostly costs repairs.
-    const double wildest = arena_.backward.hasMaxLags ? 1.0 : 8.0;
+    const bool hasMaxLags = arena_.backward.hasMaxLags;
+    const double wildest = hasMaxLags ? 1.0 : 8.0;
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
         const Individual& father = populations_[from][i];
         const Individual& mother = tournament(populations_[from]);
@@ -197,16 +198,18 @@ void Evolution::breed(std::size_t from, const Limits& limits) {
             rules_[to].crossPeak(rng_, father.draft, mother.draft, sequence_);
         rules_[to].mutate(rng_, mutation * wildness_, sequence_);
         mixTaste(father, mother);
-        Individual& rival = weaker(populations_[to]);
-        if (!generate(to, child_, &rival)) continue;
+        // With maximum lags no pass can be cut short; a rival is drawn once there is a child.
+        Individual* rival = hasMaxLags ? nullptr : &weaker(populations_[to]);
+        if (!generate(to, child_, rival)) continue;
         if (isKnown(populations_[to], child_)) {
             wildness_ = std::min(wildness_ * kWilder, wildest);
             continue;
         }
         wildness_ = std::max(wildness_ * kTamer, 1.0);
-        if (child_.cost > rival.cost) continue;
-        std::swap(child_, rival);
-        if (hasEnded(limits) || !justify(from, rival, spare_)) continue;
+        if (rival == nullptr) rival = &weaker(populations_[to]);
+        if (child_.cost > rival->cost) continue;
+        std::swap(child_, *rival);
+        if (hasEnded(limits) || !justify(from, *rival, spare_)) continue;
         Individual& elder = weaker(populations_[from]);
         if (spare_.cost <= elder.cost && !isKnown(populations_[from], spare_))
             std::swap(spare_, elder);
