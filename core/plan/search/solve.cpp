@@ -188,7 +188,9 @@ Findings look(const Problem& problem, const Arena& arena, const Limits& limits,
 Findings lookTwice(const Problem& problem, const Arena& arena, const Limits& limits,
                    std::int64_t windowSchedules, std::uint64_t seed) {
     constexpr std::uint64_t kOther = 0x9e3779b97f4a7c15ULL;
-    auto second = std::async(std::launch::async, [&] {
+    // A device that has no thread to give runs one after the other.
+    constexpr auto kIfItCan = std::launch::async | std::launch::deferred;
+    auto second = std::async(kIfItCan, [&] {
         return look(problem, arena, limits, windowSchedules, seed ^ kOther, nullptr);
     });
     Findings findings = look(problem, arena, limits, windowSchedules, seed, nullptr);

@@ -64,7 +64,6 @@ bool Window::open(const Row<Member>& order, const Draft& draft, Range range) {
     for (std::int32_t k = 0; k < order.size(); ++k) {
         const Member j = order[k];
         zone_[j] = k < range.begin ? Zone::Before : k < range.end ? Zone::Window : Zone::After;
-        start_[j] = draft.start[j];
     }
     after_.clear();
     for (std::int32_t k = range.end; k < order.size(); ++k)

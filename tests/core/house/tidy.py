@@ -25,7 +25,8 @@ def main():
                 "-Wno-unknown-warning-option", *flags]
 
     return each_unit.run_all(build, source, FOLDERS, build / "house/tidy", settings.read_text(),
-                             command, source / "tests/core/house/tidied.txt", "--remember" in sys.argv[3:])
+                             command, record=source / "tests/core/house/tidied.txt",
+                             remembers="--remember" in sys.argv[3:])
 
 
 if __name__ == "__main__":

@@ -30,7 +30,7 @@ Problem crowdedKitchen(std::uint64_t seed) {
     return problem;
 }
 
-/// All tasks are members.
+/// All tasks are members; `draft` is what a random order comes to.
 struct Ground {
     explicit Ground(const Problem& given) : problem(given) {
         division.isMember.assign(problem.tasks.size(), true);
@@ -41,12 +41,15 @@ struct Ground {
         sequence.order.assign(arena->backward.size(), 0);
         Rng rng(1);
         OrderRules(arena->backward, nullptr, arena->forward.horizon).sample(rng, 0.0, sequence);
+        draft = Draft(arena->backward);
+        REQUIRE(Generator(arena->backward, nullptr).generate(sequence, 0, draft));
     }
 
     Problem problem;
     Division division;
     std::optional<Arena> arena;
     Sequence sequence;
+    Draft draft;
 };
 
 }  // namespace
@@ -55,17 +58,14 @@ TEST_CASE("a walk through windows shortens a schedule and breaks no rule") {
     for (std::uint64_t seed = 1; seed <= 5; ++seed) {
         const Ground ground(crowdedKitchen(seed));
         const Project& backward = ground.arena->backward;
-        Generator maker(backward, nullptr);
-        Draft draft(backward);
-        REQUIRE(maker.generate(ground.sequence, 0, draft));
-        const Slot first = draft.makespan;
+        Draft draft = ground.draft;
         WindowSearch search(*ground.arena, seed);
         constexpr std::int64_t kSchedules = 400;
         search.run({kSchedules, 0, {}}, draft);
         // One step more than was allowed at most: a window and two passes.
         CHECK(search.passes() >= kSchedules);
         CHECK(search.passes() <= kSchedules + 60);
-        CHECK(draft.makespan < first);
+        CHECK(draft.makespan < ground.draft.makespan);
         const Schedule schedule =
             toSchedule(ground.problem, backward, draft, ground.division.fixed);
         for (const Violation& violation : check(ground.problem, schedule))
@@ -75,10 +75,8 @@ TEST_CASE("a walk through windows shortens a schedule and breaks no rule") {
 
 TEST_CASE("a walk through windows is the same for a seed") {
     const Ground ground(crowdedKitchen(7));
-    Generator maker(ground.arena->backward, nullptr);
-    Draft one(ground.arena->backward);
-    REQUIRE(maker.generate(ground.sequence, 0, one));
-    Draft other = one;
+    Draft one = ground.draft;
+    Draft other = ground.draft;
     WindowSearch(*ground.arena, 3).run({200, 0, {}}, one);
     WindowSearch(*ground.arena, 3).run({200, 0, {}}, other);
     CHECK(one == other);
@@ -86,27 +84,23 @@ TEST_CASE("a walk through windows is the same for a seed") {
 
 TEST_CASE("a walk through windows ends at a bound and when it is told to") {
     const Ground ground(crowdedKitchen(8));
-    Generator maker(ground.arena->backward, nullptr);
-    Draft draft(ground.arena->backward);
-    REQUIRE(maker.generate(ground.sequence, 0, draft));
-    const Draft before = draft;
+    Draft draft = ground.draft;
     WindowSearch search(*ground.arena, 3);
     search.run({1000, draft.makespan, {}}, draft);
     CHECK(search.passes() <= 1);
     search.run({1000, 0, [] { return true; }}, draft);
     CHECK(search.passes() <= 2);
-    CHECK(draft == before);
+    CHECK(draft == ground.draft);
 }
 
 TEST_CASE("a pass is cut short when it is bound to be too long") {
     const Ground ground(crowdedKitchen(9));
     Generator maker(ground.arena->backward, nullptr);
-    Draft whole(ground.arena->backward);
-    REQUIRE(maker.generate(ground.sequence, 0, whole));
-    REQUIRE(maker.placements() == ground.arena->backward.size());
+    const Draft& whole = ground.draft;
     Draft same(ground.arena->backward);
     CHECK(maker.generate(ground.sequence, 0, same, whole.makespan));
     CHECK(same == whole);
+    CHECK(maker.placements() == ground.arena->backward.size());
     const std::int64_t before = maker.placements();
     CHECK_FALSE(maker.generate(ground.sequence, 0, same, whole.makespan - 1));
     CHECK(maker.placements() - before <= ground.arena->backward.size());
