@@ -42,11 +42,14 @@ class Unit:
         self.name = self.file.relative_to(source).as_posix()
 
     def preprocessor_flags(self):
-        """Include paths and definitions, without the compiler and its warnings."""
+        """Include paths and definitions, without the compiler and its warnings. What CMake has
+        precompiled is left out: a unit includes what it uses."""
         flags, words = [], iter(self.arguments[1:])
         for word in words:
             if word in {"-isystem", "-I", "-D", "-include"}:
-                flags += [word, next(words)]
+                value = next(words)
+                if not value.endswith("/cmake_pch.hxx"):
+                    flags += [word, value]
             elif word.startswith(("-I", "-D", "-isystem")) or word == "-fPIC":
                 flags.append(word)
         return flags

@@ -2,7 +2,9 @@
 """The whole core also compiles with clang++ 14 and libc++, whose library is older than its
 compiler, as on the phones the app is meant for.
 
-    libcxx.py SOURCE_DIRECTORY BUILD_DIRECTORY
+    libcxx.py SOURCE_DIRECTORY BUILD_DIRECTORY [--remember]
+
+With --remember, tests/core/house/libcxx.txt then names what passed, for the next clean checkout.
 """
 
 import subprocess
@@ -27,7 +29,8 @@ def main():
         return [compiler, *FLAGS, *flags, str(file)]
 
     failed = each_unit.run_all(build, source, ["core"], build / "house/libcxx", " ".join(FLAGS),
-                               command)
+                               command, record=source / "tests/core/house/libcxx.txt",
+                               remembers="--remember" in sys.argv[3:])
     return 1 if failed else 0
 
 
