@@ -18,14 +18,14 @@ namespace cinder::plan {
 /// best ends by itself.
 struct Budget {
     /// Passes of the schedule generation scheme; one cut short counts by the share of tasks it
-    /// placed. From ten thousand on, a small problem without hands-on work spends most of them on
-    /// the exact arm, at twelve schedules a contradiction.
+    /// placed. From four thousand on, a small problem without hands-on work spends a good part of
+    /// them on the exact arm, at eight schedules a contradiction.
     std::int64_t schedules = 5000;
     /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;
     const Clock* clock = nullptr;
     /// Contradictions the exact arm, which follows the search, may learn from on top of that. One
-    /// takes about as long as eight to twelve schedules.
+    /// takes about as long as six to ten schedules.
     std::int64_t exactNodes = 2000;
 };
 
@@ -37,7 +37,8 @@ struct Search {
     /// Set from another thread to end the search with what it has.
     const std::atomic<bool>* stop = nullptr;
     /// Searches from a second seed at the same time and keeps the better plan, the first on a tie:
-    /// each has all the schedules of the budget. The exact arm and `replan` do not need it.
+    /// each has all the schedules of the budget. The exact arm, `replan` and a search with an
+    /// incumbent make no use of it.
     bool usesSecondThread = false;
 };
 

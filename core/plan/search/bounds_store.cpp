@@ -91,37 +91,38 @@ bool BoundsStore::propagate(std::vector<Side>& moved) {
     return true;
 }
 
-/// Looks at the lessons one of whose watched bounds has just become false.
+/// Looks at the lessons one of whose watched bounds has just become false. A lesson names a side
+/// only once, so whatever it watches instead belongs to another side.
 bool BoundsStore::obey(Side side) {
-    std::size_t kept = 0;
-    std::size_t i = 0;
+    std::vector<Watch>& watches = watches_[index(side)];
+    const auto end = watches.end();
+    auto kept = watches.begin();
+    auto next = kept;
+    const Slot reached = least(side);
     bool isFine = true;
-    for (; isFine && i < watches_[index(side)].size(); ++i) {
-        const Watch watch = watches_[index(side)][i];
-        if (least(side) < watch.threshold) {
-            watches_[index(side)][kept++] = watch;
+    while (isFine && next != end) {
+        const Watch watch = *next++;
+        if (reached < watch.threshold || isTrue(watch.other)) {
+            *kept++ = watch;
             continue;
         }
         const Range lesson = lessons_[index(watch.lesson)];
         Bound* const bounds = lessonBounds_.data() + lesson.begin;
         if (bounds[0] == opposite({side, watch.threshold})) std::swap(bounds[0], bounds[1]);
-        bool hasMoved = false;
-        for (std::int32_t k = 2; !isTrue(bounds[0]) && k < lesson.end - lesson.begin; ++k) {
-            if (isFalse(bounds[k])) continue;
+        const std::int32_t count = lesson.end - lesson.begin;
+        std::int32_t k = isTrue(bounds[0]) ? count : 2;
+        while (k < count && isFalse(bounds[k]))
+            ++k;
+        if (k < count) {
             std::swap(bounds[1], bounds[k]);
             const Bound untrue = opposite(bounds[1]);
-            watches_[index(untrue.side)].push_back({watch.lesson, untrue.value});
-            hasMoved = true;
-            break;
+            watches_[index(untrue.side)].push_back({watch.lesson, untrue.value, bounds[0]});
+            continue;
         }
-        if (hasMoved) continue;
-        watches_[index(side)][kept++] = watch;
+        *kept++ = {watch.lesson, watch.threshold, bounds[0]};
         if (!isTrue(bounds[0])) isFine = obeyOne(lesson);
     }
-    auto& watches = watches_[index(side)];
-    while (i < watches.size())
-        watches[kept++] = watches[i++];
-    watches.resize(kept);
+    watches.erase(std::copy(next, end, kept), end);
     return isFine;
 }
 
@@ -242,7 +243,8 @@ void BoundsStore::keepLesson() {
         lessons_.push_back(range);
         for (int k = 0; k < 2; ++k) {
             const Bound untrue = opposite(lesson_[static_cast<std::size_t>(k)]);
-            watches_[index(untrue.side)].push_back({name, untrue.value});
+            const Bound other = lesson_[static_cast<std::size_t>(1 - k)];
+            watches_[index(untrue.side)].push_back({name, untrue.value, other});
         }
     }
     obeyOne(range);

@@ -89,6 +89,7 @@ class BoundsStore {
     struct Watch {
         std::int32_t lesson = 0;
         Slot threshold = 0;
+        Bound other;  ///< of the lesson; while it is true there is nothing to look at
     };
 
     static std::size_t index(std::int32_t i) { return static_cast<std::size_t>(i); }

@@ -54,6 +54,7 @@ class ExactSearch {
                 continue;
             }
             keep();
+            if (limits_.wantsRefutation) return Outcome::GaveUp;
             store.restart();
             if (!store.raise({model_.makespan() ^ 1, 1 - result_.least})) return Outcome::Empty;
         }
@@ -62,9 +63,12 @@ class ExactSearch {
     Slot leastMakespan() { return model_.store().least(model_.makespan()); }
 
     /// Rounds take turns: by time, so that something like a schedule comes about; from below, to
-    /// raise the bound; near the best schedule known, by halves; and right at it.
+    /// raise the bound; near the best schedule known, by halves; and right at it. Where there is a
+    /// schedule to begin with, the bound comes first.
     enum class Manner { ByTime, FromBelow, NearBest, AtBest };
-    static Manner mannerOf(std::int64_t round) { return static_cast<Manner>((round + 3) % 4); }
+    [[nodiscard]] Manner mannerOf(std::int64_t round) const {
+        return static_cast<Manner>((round + (limits_.hint.size() > 0 ? 0 : 3)) % 4);
+    }
 
     void decide(std::int64_t round, Side next) {
         BoundsStore& store = model_.store();

@@ -26,6 +26,8 @@ struct ExactLimits {
     EndNow endNow;
     /// Starts of a good schedule, to look near; empty: none.
     Row<Slot> hint;
+    /// Only a proof that there is nothing below `upper` is wanted: ends at the first schedule.
+    bool wantsRefutation = false;
 };
 
 struct ExactResult {

@@ -100,16 +100,16 @@ struct Shares {
 };
 
 /// What one contradiction takes, in passes over the same problem: measured on the public benchmark
-/// 7 to 9 with 30 tasks, 7 with 60 and 6 with 120; with thousands of lessons to obey, up to 15.
-constexpr std::int64_t kSchedulesPerContradiction = 12;
+/// 6 to 7 with 30 tasks, where it is charged, 8 to 10 with 60 and 7 with 120.
+constexpr std::int64_t kSchedulesPerContradiction = 8;
 
 /// A long search of a small problem would mostly repeat itself; the exact arm makes more of the
-/// time. It takes three fifths of the schedules, at what its contradictions cost. A larger plain
-/// problem gives windows a share that grows with its size; the figures are what paid on the public
-/// benchmark.
+/// time, at what its contradictions cost. A larger plain problem gives windows a share that grows
+/// with its size. The figures are what paid on the public benchmark.
 Shares sharesOf(const Project& backward, const Budget& budget) {
     constexpr Member kSmall = 40;
-    constexpr std::int64_t kLong = 10'000;
+    constexpr std::int64_t kLong = 4'000;
+    constexpr std::int64_t kTired = 15'000;
     Shares shares{budget.schedules, 0, std::max<std::int64_t>(0, budget.exactNodes)};
     if (backward.isPlain) {
         const double part = std::clamp((backward.size() - kSmall) / 75.0, 0.0, 0.8);
@@ -119,8 +119,8 @@ Shares sharesOf(const Project& backward, const Budget& budget) {
     if (backward.size() > kMostMembers) shares.contradictions = 0;
     if (backward.size() > kSmall || budget.schedules < kLong || !isExactFor(backward))
         return shares;
-    shares.schedules = budget.schedules / 5;
-    shares.windows = backward.isPlain && backward.size() > 1 ? shares.schedules : 0;
+    shares.schedules = std::min(budget.schedules * 3 / 5, kTired);
+    shares.windows = backward.isPlain && backward.size() > 1 ? budget.schedules / 10 : 0;
     shares.contradictions +=
         (budget.schedules - shares.schedules - shares.windows) / kSchedulesPerContradiction;
     return shares;
@@ -134,8 +134,8 @@ bool improveExactly(const Project& backward, const Search& search, std::int64_t 
     const bool isValid = found && found->lateness == 0;
     if (contradictions <= 0 || (isValid && found->makespan <= bound)) return true;
     const Slot upper = isValid ? found->makespan : backward.horizon + 1;
-    const ExactResult exact = solveExactly(
-        backward, {contradictions, upper, endingOf(search), isValid ? found->start : Row<Slot>()});
+    const ExactResult exact = solveExactly(backward, {contradictions, upper, endingOf(search),
+                                                      isValid ? found->start : Row<Slot>(), false});
     plan.schedulesTried += exact.contradictions * kSchedulesPerContradiction;
     const bool isWhole = isExactFor(backward);
     if (exact.start.size() != 0 && isWhole) {
@@ -153,12 +153,13 @@ bool improveExactly(const Project& backward, const Search& search, std::int64_t 
 /// A quick proof, where there is one, that the rest of a day cannot be done from its arrival on:
 /// most hopeless requests fall to it, and no search is wasted on them.
 bool isHopeless(const Project& backward, const Search& search, FromBell arrival) {
-    constexpr std::int64_t kQuick = 60;
-    if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers) return false;
-    const ExactResult exact = solveExactly(backward, {std::min(kQuick, search.budget.exactNodes),
-                                                      backward.slot(arrival.count()) + 1,
-                                                      endingOf(search),
-                                                      {}});
+    constexpr std::int64_t kQuick = 200;
+    ExactLimits limits;
+    limits.contradictions = std::min(kQuick, search.budget.exactNodes);
+    limits.upper = backward.slot(arrival.count()) + 1;
+    limits.endNow = endingOf(search);
+    limits.wantsRefutation = true;
+    const ExactResult exact = solveExactly(backward, limits);
     return exact.isComplete && exact.start.size() == 0;
 }
 

@@ -34,7 +34,7 @@ Window::Window(const Project& project, const Project& opposite)
     zone_.assign(size, Zone::Before);
     for (auto* row : {&after_, &order_, &keptOrder_, &place_})
         row->assign(size, 0);
-    for (auto* row : {&pushed_, &latest_, &head_, &start_, &keptStart_})
+    for (auto* row : {&pushed_, &latest_, &due_, &head_, &start_, &keptStart_})
         row->assign(size, 0);
     for (auto* row : {&clash_, &keptClash_})
         row->assign(size + 1, 0);
@@ -116,6 +116,13 @@ void Window::boundMembers(const Draft& draft) {
             if (zone_[out_[a].to] == Zone::After)
                 latest_[j] = std::min(latest_[j], latest_[out_[a].to] - out_[a].lag);
     }
+    for (std::int32_t k = count_ - 1; k >= 0; --k) {
+        const Member j = order_[k];
+        due_[j] = latest_[j];
+        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
+            if (zone_[out_[a].to] == Zone::Window)
+                due_[j] = std::min(due_[j], due_[out_[a].to] - out_[a].lag);
+    }
 }
 
 /// False when those before the window leave no room for those after it to come a slot earlier.
@@ -174,6 +181,12 @@ Slot Window::readyAt(Member j) const {
     return from;
 }
 
+/// The least clash of the whole order when the member at `place` starts at `at` or later: it, or
+/// one that must follow it, is as late as that.
+std::int64_t Window::leastClash(std::int32_t place, Slot at) const {
+    return clash_[place] + kWhole * std::max(0, at + 1 - due_[order_[place]]);
+}
+
 /// Puts a member where it starts, and counts its clash.
 void Window::put(std::int32_t place) {
     const Member j = order_[place];
@@ -187,8 +200,8 @@ void Window::put(std::int32_t place) {
     timeline_.occupy(demand, at, finish);
 }
 
-/// Lays the order from `changed` on, until the clash exceeds `most`. Returns how many places of the
-/// order are laid then. When the changed places got the starts that are kept, so do the rest.
+/// Lays the order from `changed` on, until the clash must exceed `most`. Returns how many places of
+/// the order are laid then. When the changed places got the starts that are kept, so do the rest.
 std::int32_t Window::lay(Range changed, std::int64_t most) {
     bool isSame = changed.end > changed.begin;
     for (std::int32_t k = changed.begin; k < count_; ++k) {
@@ -198,9 +211,12 @@ std::int32_t Window::lay(Range changed, std::int64_t most) {
             put(k);
             continue;
         }
-        start_[j] = timeline_.earliestFit(project_.demand.from(j * timeline_.lanes().words),
-                                          readyAt(j), project_.duration[j]);
+        const Slot from = readyAt(j);
+        if (leastClash(k, from) > most) return k;
+        start_[j] = timeline_.earliestFit(project_.demand.from(j * timeline_.lanes().words), from,
+                                          project_.duration[j]);
         ++placements_;
+        if (leastClash(k, start_[j]) > most) return k;
         isSame = isSame && start_[j] == keptStart_[j];
         if (start_[j] + project_.duration[j] > project_.horizon) return k;
         put(k);
@@ -254,8 +270,9 @@ Range Window::move(Rng& rng) {
     return {};
 }
 
-void Window::improve(Rng& rng, std::int32_t moves) {
-    for (std::int32_t n = 0; n < moves && !isShorter(); ++n) {
+void Window::improve(Rng& rng, std::int32_t moves, std::int32_t patience) {
+    std::int32_t last = 0;  // that lessened the clash
+    for (std::int32_t n = 0; n < moves && n - last <= patience && !isShorter(); ++n) {
         std::copy_n(order_.data(), count_, keptOrder_.data());
         std::copy_n(clash_.data(), count_ + 1, keptClash_.data());
         for (std::int32_t k = 0; k < count_; ++k)
@@ -264,7 +281,10 @@ void Window::improve(Rng& rng, std::int32_t moves) {
         if (changed.end == 0) return;
         release(keptOrder_, keptStart_, {changed.begin, count_});
         const std::int32_t laid = lay(changed, keptClash_[count_]);
-        if (laid == count_ && clash_[count_] <= keptClash_[count_]) continue;
+        if (laid == count_ && clash_[count_] <= keptClash_[count_]) {
+            if (clash_[count_] < keptClash_[count_]) last = n;
+            continue;
+        }
         release(order_, start_, {changed.begin, laid});
         std::copy_n(keptOrder_.data(), count_, order_.data());
         std::copy_n(keptClash_.data(), count_ + 1, clash_.data());

@@ -28,8 +28,8 @@ class Window {
     bool open(const Row<Member>& order, const Draft& draft, Range range);
 
     /// Makes up to `moves` moves, keeps each that does not add to the clash, and stops when there
-    /// is none.
-    void improve(Rng& rng, std::int32_t moves);
+    /// is none, or when `patience` moves in a row have not lessened it.
+    void improve(Rng& rng, std::int32_t moves, std::int32_t patience);
 
     [[nodiscard]] bool isShorter() const { return clash_[count_] == 0; }
     /// Whether what comes after fits where it was pushed to.
@@ -50,6 +50,7 @@ class Window {
     void rankMembers();
     void pushAfter(const Draft& draft);
     void boundMembers(const Draft& draft);
+    [[nodiscard]] std::int64_t leastClash(std::int32_t place, Slot at) const;
     bool occupyBefore(const Draft& draft);
     [[nodiscard]] Slot readyAt(Member j) const;
     [[nodiscard]] std::int64_t shortage(Slot at, Slot shift, const std::uint64_t* more) const;
@@ -76,6 +77,7 @@ class Window {
     /// Of those after the window: their start. Of the window's: the latest start that the links to
     /// those allow.
     Row<Slot> latest_;
+    Row<Slot> due_;           ///< and that the links through others of the window allow
     Row<Slot> head_;          ///< earliest start after those before the window
     Row<std::uint64_t> use_;  ///< of those after the window, slot by slot
     Slot firstUse_ = 0;       ///< the first slot of that

@@ -30,9 +30,9 @@ void WindowSearch::sortByStart() {
     });
 }
 
-/// A pass in the order there is.
-bool WindowSearch::generate() {
-    if (!makers_[side_].generate(sequence_, 0, draft_)) return false;
+/// A pass in the order there is; false when it would be longer than `longest`.
+bool WindowSearch::generate(Slot longest) {
+    if (!makers_[side_].generate(sequence_, 0, draft_, longest)) return false;
     sortByStart();
     return true;
 }
@@ -53,7 +53,8 @@ void WindowSearch::turn() {
 void WindowSearch::rework(Slot longest) {
     constexpr double kSmallest = 0.15;  // of all members
     constexpr double kLargest = 0.4;
-    constexpr std::int32_t kMoves = 120;
+    constexpr std::int32_t kMoves = 300;
+    constexpr std::int32_t kPatience = 60;
     const std::int32_t size = draft_.start.size();
     const double share = kSmallest + (kLargest - kSmallest) * rng_.unit();
     const std::int32_t width = std::max(2, static_cast<std::int32_t>(size * share));
@@ -63,7 +64,7 @@ void WindowSearch::rework(Slot longest) {
     const Range range{std::max(0, first), std::min(size, first + width)};
     Window& window = windows_[side_];
     if (range.end - range.begin < 2 || !window.open(sequence_.order, draft_, range)) return;
-    window.improve(rng_, kMoves);
+    window.improve(rng_, kMoves, kPatience);
     if (window.isShorter() || window.isAsLong()) {
         window.readStarts(draft_.start);
         justify();
@@ -72,7 +73,7 @@ void WindowSearch::rework(Slot longest) {
     // The order may still do: what comes after need not lie as late as it can.
     kept_ = draft_;
     window.readOrder(sequence_.order);
-    if (generate() && draft_.makespan <= longest) return;
+    if (generate(longest)) return;
     std::swap(draft_, kept_);
     sortByStart();
 }

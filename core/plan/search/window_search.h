@@ -30,7 +30,7 @@ class WindowSearch {
         return side == kBackward ? arena_.backward : arena_.forward;
     }
     void sortByStart();
-    bool generate();
+    bool generate(Slot longest = kNoSlot);
     void justify();
     void turn();
     void rework(Slot longest);
