@@ -270,9 +270,10 @@ Range Window::move(Rng& rng) {
     return {};
 }
 
-void Window::improve(Rng& rng, std::int32_t moves, std::int32_t patience) {
-    std::int32_t last = 0;  // that lessened the clash
-    for (std::int32_t n = 0; n < moves && n - last <= patience && !isShorter(); ++n) {
+void Window::improve(Rng& rng, std::int64_t placements, std::int32_t patience) {
+    const std::int64_t most = placements_ + placements;
+    for (std::int32_t waited = 0; waited <= patience && placements_ < most && !isShorter();
+         ++waited) {
         std::copy_n(order_.data(), count_, keptOrder_.data());
         std::copy_n(clash_.data(), count_ + 1, keptClash_.data());
         for (std::int32_t k = 0; k < count_; ++k)
@@ -282,7 +283,7 @@ void Window::improve(Rng& rng, std::int32_t moves, std::int32_t patience) {
         release(keptOrder_, keptStart_, {changed.begin, count_});
         const std::int32_t laid = lay(changed, keptClash_[count_]);
         if (laid == count_ && clash_[count_] <= keptClash_[count_]) {
-            if (clash_[count_] < keptClash_[count_]) last = n;
+            if (clash_[count_] < keptClash_[count_]) waited = 0;
             continue;
         }
         release(order_, start_, {changed.begin, laid});

@@ -27,11 +27,12 @@ class Window {
     /// False when those outside clash with each other already.
     bool open(const Row<Member>& order, const Draft& draft, Range range);
 
-    /// Makes up to `moves` moves, keeps each that does not add to the clash, and stops when there
-    /// is none, or when `patience` moves in a row have not lessened it.
-    void improve(Rng& rng, std::int32_t moves, std::int32_t patience);
+    /// Makes moves, up to so many placements, keeps each that does not add to the clash, and stops
+    /// when there is none, or when `patience` moves in a row have not lessened it.
+    void improve(Rng& rng, std::int64_t placements, std::int32_t patience);
 
-    [[nodiscard]] bool isShorter() const { return clash_[count_] == 0; }
+    [[nodiscard]] std::int64_t clash() const { return clash_[count_]; }
+    [[nodiscard]] bool isShorter() const { return clash() == 0; }
     /// Whether what comes after fits where it was pushed to.
     [[nodiscard]] bool isAsLong() const;
     /// The order as laid last, in places `range` of the order given to `open`.

@@ -49,11 +49,11 @@ void WindowSearch::turn() {
     justify();
 }
 
-/// One window, of a size and in a place drawn at random.
-void WindowSearch::rework(Slot longest) {
+/// One window, of a size and in a place drawn at random; takes not much more than `passes`.
+void WindowSearch::rework(Slot longest, std::int64_t passes) {
     constexpr double kSmallest = 0.15;  // of all members
     constexpr double kLargest = 0.4;
-    constexpr std::int32_t kMoves = 300;
+    constexpr std::int64_t kMostPasses = 40;
     constexpr std::int32_t kPatience = 60;
     const std::int32_t size = draft_.start.size();
     const double share = kSmallest + (kLargest - kSmallest) * rng_.unit();
@@ -64,7 +64,7 @@ void WindowSearch::rework(Slot longest) {
     const Range range{std::max(0, first), std::min(size, first + width)};
     Window& window = windows_[side_];
     if (range.end - range.begin < 2 || !window.open(sequence_.order, draft_, range)) return;
-    window.improve(rng_, kMoves, kPatience);
+    window.improve(rng_, std::min(kMostPasses, passes) * size, kPatience);
     if (window.isShorter() || window.isAsLong()) {
         window.readStarts(draft_.start);
         justify();
@@ -85,11 +85,10 @@ void WindowSearch::run(const Limits& limits, Draft& best) {
     justify();
     while (passes() < limits.schedules && best.makespan > limits.bound &&
            !(limits.endNow && limits.endNow())) {
-        const double left =
-            1.0 - static_cast<double>(passes()) /
-                      static_cast<double>(std::max<std::int64_t>(1, limits.schedules));
-        const auto stray = static_cast<Slot>(kStray * left * best.makespan + rng_.unit());
-        rework(best.makespan + stray);
+        const std::int64_t left = limits.schedules - passes();
+        const double share = static_cast<double>(left) / static_cast<double>(limits.schedules);
+        const auto stray = static_cast<Slot>(kStray * share * best.makespan + rng_.unit());
+        rework(best.makespan + stray, left);
         if (draft_.makespan <= best.makespan) {
             if (side_ == kBackward)
                 best = draft_;

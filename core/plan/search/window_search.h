@@ -33,7 +33,7 @@ class WindowSearch {
     bool generate(Slot longest = kNoSlot);
     void justify();
     void turn();
-    void rework(Slot longest);
+    void rework(Slot longest, std::int64_t passes);
 
     const Arena& arena_;
     Rng rng_;
