@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <fstream>
+#include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "event/json.h"
@@ -38,6 +39,14 @@ event::Faults faultsOf(const std::string& document) {
     REQUIRE_FALSE(read.has_value());
     REQUIRE_FALSE(read.error().empty());
     return read.error();
+}
+
+event::Fault faultWith(const std::string& pointer, const nlohmann::ordered_json& value) {
+    auto document = nlohmann::ordered_json::parse(everyMember());
+    document[nlohmann::ordered_json::json_pointer(pointer)] = value;
+    const auto faults = faultsOf(document.dump());
+    REQUIRE(faults.size() == 1);
+    return faults.front();
 }
 
 }  // namespace cinder::test

@@ -3,6 +3,8 @@
 #include <string>
 #include <vector>
 
+#include <nlohmann/json_fwd.hpp>
+
 #include "event/event.h"
 #include "event/fault.h"
 
@@ -22,5 +24,9 @@ namespace cinder::test {
 
 /// The faults of a document; fails the test when it has none.
 [[nodiscard]] event::Faults faultsOf(const std::string& document);
+
+/// The only fault of the document with every member once `value` stands at `pointer`.
+[[nodiscard]] event::Fault faultWith(const std::string& pointer,
+                                     const nlohmann::ordered_json& value);
 
 }  // namespace cinder::test

@@ -6,20 +6,7 @@
 
 using namespace cinder;
 using What = event::Fault::What;
-using Json = nlohmann::ordered_json;
-
-namespace {
-
-/// The only fault of the document with every member once `value` stands at `pointer`.
-event::Fault faultWith(const std::string& pointer, const Json& value) {
-    auto document = Json::parse(test::everyMember());
-    document[Json::json_pointer(pointer)] = value;
-    const auto faults = test::faultsOf(document.dump());
-    REQUIRE(faults.size() == 1);
-    return faults.front();
-}
-
-}  // namespace
+using test::faultWith;
 
 TEST_CASE("Only whole meat is of one animal") {
     const auto fault = faultWith("/menu/1/meat", "beef");
