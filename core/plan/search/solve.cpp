@@ -100,7 +100,7 @@ struct Shares {
 };
 
 /// What one contradiction takes, in passes over the same problem: measured on the public benchmark
-/// 6 to 7 with 30 tasks, where it is charged, 8 to 10 with 60 and 7 with 120.
+/// 6 to 9 with 30 tasks, where it is charged, 8 to 10 with 60 and 7 with 120.
 constexpr std::int64_t kSchedulesPerContradiction = 8;
 
 /// A long search of a small problem would mostly repeat itself; the exact arm makes more of the
