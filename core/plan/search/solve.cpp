@@ -109,7 +109,7 @@ constexpr std::int64_t kSchedulesPerContradiction = 8;
 Shares sharesOf(const Project& backward, const Budget& budget) {
     constexpr Member kSmall = 40;
     constexpr std::int64_t kLong = 4'000;
-    constexpr std::int64_t kTired = 15'000;
+    constexpr std::int64_t kMostEvolution = 15'000;
     Shares shares{budget.schedules, 0, std::max<std::int64_t>(0, budget.exactNodes)};
     if (backward.isPlain) {
         const double part = std::clamp((backward.size() - kSmall) / 75.0, 0.0, 0.8);
@@ -119,7 +119,7 @@ Shares sharesOf(const Project& backward, const Budget& budget) {
     if (backward.size() > kMostMembers) shares.contradictions = 0;
     if (backward.size() > kSmall || budget.schedules < kLong || !isExactFor(backward))
         return shares;
-    shares.schedules = std::min(budget.schedules * 3 / 5, kTired);
+    shares.schedules = std::min(budget.schedules * 3 / 5, kMostEvolution);
     shares.windows = backward.isPlain && backward.size() > 1 ? budget.schedules / 10 : 0;
     shares.contradictions +=
         (budget.schedules - shares.schedules - shares.windows) / kSchedulesPerContradiction;
@@ -154,6 +154,7 @@ bool improveExactly(const Project& backward, const Search& search, std::int64_t 
 /// most hopeless requests fall to it, and no search is wasted on them.
 bool isHopeless(const Project& backward, const Search& search, FromBell arrival) {
     constexpr std::int64_t kQuick = 200;
+    if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers) return false;
     ExactLimits limits;
     limits.contradictions = std::min(kQuick, search.budget.exactNodes);
     limits.upper = backward.slot(arrival.count()) + 1;
