@@ -18,20 +18,8 @@
 <context>
     <name>BellPanel</name>
     <message>
-        <source>Move the bell</source>
-        <translation>Mover la campana</translation>
-    </message>
-    <message>
         <source>now %1</source>
         <translation>ahora %1</translation>
-    </message>
-    <message>
-        <source>Plan again</source>
-        <translation>Replanificar</translation>
-    </message>
-    <message>
-        <source>chance that all is out by the bell</source>
-        <translation>probabilidad de tener todo servido a la campana</translation>
     </message>
 </context>
 <context>
@@ -48,8 +36,8 @@
 <context>
     <name>CallPlate</name>
     <message>
-        <source>since %1</source>
-        <translation>desde hace %1</translation>
+        <source>%1 ago</source>
+        <translation>hace %1</translation>
     </message>
     <message>
         <source>Heard</source>
@@ -71,6 +59,13 @@
     </message>
 </context>
 <context>
+    <name>ChanceRow</name>
+    <message>
+        <source>chance that all is out by the bell</source>
+        <translation>probabilidad de tener todo servido a la campana</translation>
+    </message>
+</context>
+<context>
     <name>CheckColumn</name>
     <message>
         <source>To measure</source>
@@ -85,7 +80,7 @@
     </message>
     <message>
         <source>Hold: sign as %1</source>
-        <translation>Mantener: firmar como %1</translation>
+        <translation>Mantenga pulsado: firmar como %1</translation>
     </message>
     <message>
         <source>Verify that no entry was changed</source>
@@ -108,6 +103,17 @@
     </message>
 </context>
 <context>
+    <name>DayTouches</name>
+    <message>
+        <source>Move the bell</source>
+        <translation>Mover la campana</translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation>Replanificar</translation>
+    </message>
+</context>
+<context>
     <name>DebriefPage</name>
     <message>
         <source>Debrief</source>
@@ -125,11 +131,11 @@
 <context>
     <name>EntryLine</name>
     <message>
-        <source>Correct</source>
+        <source>Amend</source>
         <translation>Corregir</translation>
     </message>
     <message>
-        <source>Correct %1</source>
+        <source>Amend %1</source>
         <translation>Corregir %1</translation>
     </message>
 </context>
@@ -170,8 +176,8 @@
 <context>
     <name>FigureView</name>
     <message>
-        <source>Put an own value</source>
-        <translation>Poner un valor propio</translation>
+        <source>Use your own figure</source>
+        <translation>Usar su propia cifra</translation>
     </message>
     <message>
         <source>Back to reckoned</source>
@@ -223,6 +229,10 @@
         <source>Next at the fire</source>
         <translation>Después en el fuego</translation>
     </message>
+    <message>
+        <source>To measure soon</source>
+        <translation>Por medir pronto</translation>
+    </message>
 </context>
 <context>
     <name>FirePadSheet</name>
@@ -247,7 +257,7 @@
     </message>
     <message>
         <source>Hold: skip, on record</source>
-        <translation>Mantener: omitir, queda en el registro</translation>
+        <translation>Mantenga pulsado: omitir</translation>
     </message>
 </context>
 <context>
@@ -291,7 +301,7 @@
     <name>GratePlate</name>
     <message>
         <source>Cool side</source>
-        <translation>Lado fresco</translation>
+        <translation>Lado frío</translation>
     </message>
     <message>
         <source>over the coals</source>
@@ -303,7 +313,7 @@
     </message>
     <message>
         <source>on the cool side</source>
-        <translation>en el lado fresco</translation>
+        <translation>en el lado frío</translation>
     </message>
     <message>
         <source>pulled</source>
@@ -361,7 +371,7 @@
     </message>
     <message>
         <source>The bell, the crew, the weakest link</source>
-        <translation>La campana, el equipo, el punto más débil</translation>
+        <translation>La campana, la cuadrilla, el punto más débil</translation>
     </message>
     <message>
         <source>Fire</source>
@@ -425,7 +435,7 @@
     </message>
     <message>
         <source>Crew</source>
-        <translation>Equipo</translation>
+        <translation>Cuadrilla</translation>
     </message>
     <message>
         <source>Coming up</source>
@@ -501,8 +511,12 @@
         <translation>Ya hay charola llena en la línea</translation>
     </message>
     <message>
-        <source>%1: a fresh pan is on the line</source>
-        <translation>%1: ya hay charola llena en la línea</translation>
+        <source>How much is left?</source>
+        <translation>¿Cuánto queda?</translation>
+    </message>
+    <message>
+        <source>The last pan is empty</source>
+        <translation>La última charola está vacía</translation>
     </message>
 </context>
 <context>
@@ -898,7 +912,7 @@
     </message>
     <message>
         <source>Chafers filled, lids on</source>
-        <translation>Chafers con agua y tapados</translation>
+        <translation>Calientaplatos con agua y tapados</translation>
     </message>
     <message>
         <source>Signs in front of every dish</source>
@@ -906,11 +920,11 @@
     </message>
     <message>
         <source>Held</source>
-        <translation>Sostenido</translation>
+        <translation>Mantenido pulsado</translation>
     </message>
     <message>
         <source>Hold: hard to take back</source>
-        <translation>Mantenga: difícil de deshacer</translation>
+        <translation>Mantenga pulsado: difícil de deshacer</translation>
     </message>
     <message>
         <source>Turned: chicken thighs</source>
@@ -1400,7 +1414,7 @@
     <name>TaskPlate</name>
     <message>
         <source>Hold: leave out</source>
-        <translation>Mantener: omitir</translation>
+        <translation>Mantenga pulsado: omitir</translation>
     </message>
 </context>
 <context>
@@ -1485,12 +1499,12 @@
 <context>
     <name>cinder::face::ChartWords</name>
     <message>
-        <source>Inside this piece, with the band of eight times in ten</source>
-        <translation>El centro de esta pieza, con la franja de ocho veces de diez</translation>
+        <source>Inside this piece, with the band of 8 times in 10</source>
+        <translation>El centro de esta pieza, con la franja de 8 de cada 10 veces</translation>
     </message>
     <message>
-        <source>Inside piece %1, of the same class, with the band of eight times in ten</source>
-        <translation>El centro de la pieza %1, de la misma clase, con la franja de ocho veces de diez</translation>
+        <source>Inside piece %1, of the same class, with the band of 8 times in 10</source>
+        <translation>El centro de la pieza %1, de la misma clase, con la franja de 8 de cada 10 veces</translation>
     </message>
     <message>
         <source>pull at %1</source>
@@ -1573,7 +1587,7 @@
     </message>
     <message>
         <source>Cook on the grate</source>
-        <translation>Cocer a la parrilla</translation>
+        <translation>Asar a la parrilla</translation>
     </message>
     <message>
         <source>Rest</source>
@@ -1775,8 +1789,8 @@
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>four days of five by %1</source>
-        <translation>cuatro de cada cinco días a las %1</translation>
+        <source>8 days in 10 by %1</source>
+        <translation>8 de cada 10 días a las %1</translation>
     </message>
     <message>
         <source>15 min earlier: %1</source>
@@ -1785,6 +1799,10 @@
     <message>
         <source>Battery %1 %</source>
         <translation>Batería %1 %</translation>
+    </message>
+    <message>
+        <source>The clock is right now</source>
+        <translation>El reloj ya está bien</translation>
     </message>
 </context>
 <context>
@@ -1802,8 +1820,8 @@
         <translation>%1 menos</translation>
     </message>
     <message>
-        <source>%1, batch %2</source>
-        <translation>%1, tanda %2</translation>
+        <source>%1, batch&#xa0;%2</source>
+        <translation>%1, tanda&#xa0;%2</translation>
     </message>
     <message>
         <source>planned %1, %2</source>
@@ -1826,12 +1844,12 @@
         <translation>Sí cuenta</translation>
     </message>
     <message>
-        <source>Planned %1, learnt %2 (four times of five %3 to %4)</source>
-        <translation>Planeado %1, aprendido %2 (cuatro de cada cinco veces de %3 a %4)</translation>
+        <source>Planned %1, learnt %2 (8 times in 10: %3 to %4)</source>
+        <translation>Planeado %1, aprendido %2 (8 de cada 10 veces: de %3 a %4)</translation>
     </message>
     <message>
-        <source>Taken by %1 of 100 guests as planned, by %2 as learnt (four times of five %3 to %4)</source>
-        <translation>Lo toman %1 de 100 invitados según el plan, %2 según lo aprendido (cuatro de cada cinco veces de %3 a %4)</translation>
+        <source>Taken by %1 of 100 guests as planned, by %2 as learnt (8 times in 10: %3 to %4)</source>
+        <translation>Lo toman %1 de 100 invitados según el plan, %2 según lo aprendido (8 de cada 10 veces: de %3 a %4)</translation>
     </message>
     <message>
         <source>from 1 event</source>
@@ -1843,7 +1861,7 @@
     </message>
     <message>
         <source>%1 left out</source>
-        <translation>%1 no contados</translation>
+        <translation>sin contar: %1</translation>
     </message>
     <message>
         <source>Goes into the next event made from this one</source>
@@ -1859,7 +1877,7 @@
     </message>
     <message>
         <source>Begun and finished: %1 tasks</source>
-        <translation>Empezadas y terminadas: %1 tareas</translation>
+        <translation>Tareas empezadas y terminadas: %1</translation>
     </message>
     <message>
         <source>This was a rehearsal. It can be looked at, and teaches nothing.</source>
@@ -1982,11 +2000,11 @@
     </message>
     <message>
         <source>1 thing to settle first</source>
-        <translation>Falta resolver 1 cosa</translation>
+        <translation>Por resolver: 1</translation>
     </message>
     <message>
         <source>%1 things to settle first</source>
-        <translation>Falta resolver %1 cosas</translation>
+        <translation>Por resolver: %1</translation>
     </message>
     <message>
         <source>A plan is being searched…</source>
@@ -2132,11 +2150,11 @@
     </message>
     <message>
         <source>Taken back: %1 events, %2 entries in all.</source>
-        <translation>Recuperado: %1 eventos, %2 anotaciones en total.</translation>
+        <translation>Recuperado. Eventos: %1; anotaciones en total: %2.</translation>
     </message>
     <message>
         <source>Went another way here and stayed as they are: %1 events.</source>
-        <translation>Siguieron otro camino aquí y quedaron como están: %1 eventos.</translation>
+        <translation>Eventos que siguieron otro camino aquí y quedaron como están: %1.</translation>
     </message>
 </context>
 <context>
@@ -2332,8 +2350,8 @@
         <translation>Prueba: aún no cambia nada. Acordado: %1.</translation>
     </message>
     <message>
-        <source>own value; reckoned: %1</source>
-        <translation>valor propio; calculado: %1</translation>
+        <source>your own figure; reckoned: %1</source>
+        <translation>cifra propia; calculado: %1</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -2376,7 +2394,7 @@
     </message>
     <message>
         <source>To the cool side</source>
-        <translation>Al lado fresco</translation>
+        <translation>Al lado frío</translation>
     </message>
     <message>
         <source>Pull into pan %1</source>
@@ -2427,7 +2445,7 @@
     </message>
     <message>
         <source>on the cool side</source>
-        <translation>en el lado fresco</translation>
+        <translation>en el lado frío</translation>
     </message>
     <message>
         <source>due</source>
@@ -2446,8 +2464,8 @@
         <translation>ya</translation>
     </message>
     <message>
-        <source>eight times of ten between %1 and %2</source>
-        <translation>ocho de cada diez veces entre %1 y %2</translation>
+        <source>8 times in 10 between %1 and %2</source>
+        <translation>8 de cada 10 veces entre %1 y %2</translation>
     </message>
     <message>
         <source>Pull at %1</source>
@@ -2506,12 +2524,12 @@
         <translation>Pieza %1</translation>
     </message>
     <message>
-        <source>A hand bore it %1 at %2</source>
-        <translation>La mano lo aguantó %1 a las %2</translation>
+        <source>Hand test %1 at %2</source>
+        <translation>Prueba de la mano %1 a las %2</translation>
     </message>
     <message>
-        <source>; cooks call that %1 to %2 at the grate</source>
-        <translation>; para los cocineros son de %1 a %2 en la parrilla</translation>
+        <source>: about %1–%2 at the grate</source>
+        <translation>: unos %1–%2 en la parrilla</translation>
     </message>
     <message>
         <source>Add coal by %1</source>
@@ -2519,11 +2537,11 @@
     </message>
     <message>
         <source>%1 on it, %2 due</source>
-        <translation>%1 puestas, %2 listas</translation>
+        <translation>Puestas: %1 · listas: %2</translation>
     </message>
     <message>
         <source>%1 on it</source>
-        <translation>%1 puestas</translation>
+        <translation>Puestas: %1</translation>
     </message>
     <message>
         <source>%1 of %2 on the grate</source>
@@ -2804,7 +2822,7 @@
         <translation>¿Qué termómetro?</translation>
     </message>
     <message>
-        <source>Why is it corrected?</source>
+        <source>Why is it amended?</source>
         <translation>¿Por qué se corrige?</translation>
     </message>
     <message>
@@ -2812,15 +2830,15 @@
         <translation>%1 está fuera de límite.</translation>
     </message>
     <message>
-        <source>What is done about it?</source>
-        <translation>¿Qué se hace?</translation>
+        <source>What will you do?</source>
+        <translation>¿Qué hará?</translation>
     </message>
     <message>
         <source>Ice point</source>
         <translation>Punto de hielo</translation>
     </message>
     <message>
-        <source>Corrects: %1</source>
+        <source>Amends: %1</source>
         <translation>Corrige: %1</translation>
     </message>
     <message>
@@ -2848,8 +2866,8 @@
         <translation>Deja el control de temperatura</translation>
     </message>
     <message>
-        <source>its clock starts and ends with discard</source>
-        <translation>su reloj empieza y termina con desechar</translation>
+        <source>a time limit starts, then discard</source>
+        <translation>empieza un límite de tiempo; después, desechar</translation>
     </message>
     <message>
         <source>Begin to cool it</source>
@@ -2865,7 +2883,7 @@
     </message>
     <message>
         <source>Hold to discard</source>
-        <translation>Mantener para desechar</translation>
+        <translation>Mantenga pulsado para desechar</translation>
     </message>
     <message>
         <source>City health department</source>
@@ -2904,8 +2922,8 @@
         <translation>No tanto tiempo</translation>
     </message>
     <message>
-        <source>Asks what is done about it</source>
-        <translation>Pregunta qué se hace</translation>
+        <source>Asks what you will do</source>
+        <translation>Pregunta qué hará</translation>
     </message>
     <message>
         <source>%1 is below the limit. Was it kept there long enough?</source>
@@ -3008,13 +3026,6 @@
         <source>%1 of %2 done</source>
         <translation>%1 de %2 hechos</translation>
     </message>
-    <message numerus="yes">
-        <source>Out of limit, nothing said yet: %n</source>
-        <translation>
-            <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
-            <numerusform>Fuera de límite, sin respuesta: %n</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Left over: %1</source>
         <translation>Sobrante: %1</translation>
@@ -3030,6 +3041,25 @@
     <message>
         <source>%1, kept %2</source>
         <translation>%1, mantenida %2</translation>
+    </message>
+    <message>
+        <source>replaced by %1; does not count</source>
+        <translation>reemplazado por %1; no cuenta</translation>
+    </message>
+    <message>
+        <source>%1: %2, out of limit. Say what you do.</source>
+        <translation>%1: %2, fuera de límite. Diga qué hace.</translation>
+    </message>
+    <message>
+        <source>%1: out of limit. Say what you do.</source>
+        <translation>%1: fuera de límite. Diga qué hace.</translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3096,7 +3126,7 @@
     </message>
     <message>
         <source>Cooked through</source>
-        <translation>Bien cocido</translation>
+        <translation>Cocción completa</translation>
     </message>
     <message>
         <source>Reheated</source>
@@ -3120,7 +3150,7 @@
     </message>
     <message>
         <source>Cook on, then measure again</source>
-        <translation>Seguir cociendo y medir otra vez</translation>
+        <translation>Dejar más tiempo al fuego y medir otra vez</translation>
     </message>
     <message>
         <source>Reheat, then measure again</source>
@@ -3398,7 +3428,7 @@
     </message>
     <message>
         <source>%1 steps, before %2</source>
-        <translation>%1 pasos, antes %2</translation>
+        <translation>pasos: %1, antes %2</translation>
     </message>
     <message>
         <source>Contains: %1</source>
@@ -3559,8 +3589,8 @@
         <translation>cuándo se termina en la cocina</translation>
     </message>
     <message>
-        <source>an own value</source>
-        <translation>un valor propio</translation>
+        <source>your own figure</source>
+        <translation>su propia cifra</translation>
     </message>
     <message>
         <source>Kit</source>
@@ -3635,7 +3665,7 @@
     <name>cinder::face::Load</name>
     <message>
         <source>%1 missing</source>
-        <translation>faltan %1</translation>
+        <translation>%1 de menos</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -3667,7 +3697,7 @@
     </message>
     <message>
         <source>When to leave is not known: say arrival, travel and time kept on the road.</source>
-        <translation>No se sabe cuándo salir: indica llegada, viaje y margen.</translation>
+        <translation>No se sabe cuándo salir: indique llegada, viaje y margen.</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -3896,8 +3926,8 @@
         <translation>Nuevo lugar</translation>
     </message>
     <message>
-        <source>Do without: %1</source>
-        <translation>Prescindir de: %1</translation>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
     </message>
 </context>
 <context>
@@ -4065,7 +4095,7 @@
     </message>
     <message>
         <source>The crew may come as late as %1.</source>
-        <translation>El equipo puede llegar hasta las %1.</translation>
+        <translation>La cuadrilla puede llegar hasta las %1.</translation>
     </message>
     <message>
         <source>Proven: no plan lets them come later.</source>
@@ -4258,12 +4288,12 @@
         <translation>Todos pasan hacia las %1</translation>
     </message>
     <message>
-        <source>four times of five between %1 and %2</source>
-        <translation>cuatro de cada cinco veces entre las %1 y las %2</translation>
+        <source>8 times in 10 between %1 and %2</source>
+        <translation>8 de cada 10 veces entre las %1 y las %2</translation>
     </message>
     <message>
         <source>about %1 waiting</source>
-        <translation>unos %1 en la fila</translation>
+        <translation>cerca de %1 en la fila</translation>
     </message>
     <message>
         <source>%1 s a guest</source>
@@ -4287,19 +4317,19 @@
     </message>
     <message>
         <source>lasts; %1 portions for seconds</source>
-        <translation>alcanza; %1 porciones para repetir</translation>
+        <translation>alcanza; porciones para repetir: %1</translation>
     </message>
     <message>
         <source>Start the next pan now</source>
-        <translation>Prepara ya la siguiente charola</translation>
+        <translation>Prepare ya la siguiente charola</translation>
     </message>
     <message>
         <source>Start the next pan by %1</source>
-        <translation>Prepara la siguiente charola a más tardar a las %1</translation>
+        <translation>Prepare la siguiente charola a más tardar a las %1</translation>
     </message>
     <message>
         <source>Runs short: %1 portions left for %2. Serve %3 % of a portion.</source>
-        <translation>No alcanza: quedan %1 porciones para %2. Sirve el %3 % de la porción.</translation>
+        <translation>No alcanza: hay %1 de las %2 porciones que hacen falta. Sirva el %3 % de la porción.</translation>
     </message>
     <message>
         <source>nobody is waiting</source>
@@ -4377,8 +4407,8 @@
         <translation>Sacar tarda</translation>
     </message>
     <message>
-        <source>After other work</source>
-        <translation>Después de otro trabajo</translation>
+        <source>Starts only after</source>
+        <translation>Empieza solo después de</translation>
     </message>
     <message>
         <source>%1: wait at least</source>
@@ -4397,16 +4427,16 @@
         <translation>Trabajo del día</translation>
     </message>
     <message>
-        <source>%1: wait no longer</source>
-        <translation>%1: ya no esperar</translation>
+        <source>No longer wait for %1</source>
+        <translation>Ya no esperar: %1</translation>
     </message>
     <message>
         <source>Wait for something more</source>
         <translation>Esperar algo más</translation>
     </message>
     <message>
-        <source>Wait</source>
-        <translation>Esperar</translation>
+        <source>Wait for it</source>
+        <translation>Esperarlo</translation>
     </message>
 </context>
 <context>
@@ -4437,7 +4467,7 @@
     </message>
     <message>
         <source>%1 may be kept</source>
-        <translation>%1 se pueden guardar</translation>
+        <translation>%1 para guardar</translation>
     </message>
     <message>
         <source>%1 to cool</source>
@@ -4445,7 +4475,7 @@
     </message>
     <message>
         <source>%1 to discard</source>
-        <translation>%1 por tirar</translation>
+        <translation>%1 por desechar</translation>
     </message>
     <message>
         <source>record signed</source>
@@ -4482,6 +4512,14 @@
     <message>
         <source>Do not leave yet. Open: %1.</source>
         <translation>Todavía no se vayan. Pendiente: %1.</translation>
+    </message>
+    <message>
+        <source>No step asks for it: look at the coals yourself. Ash counts as hot for 48 hours.</source>
+        <translation>Ningún paso lo pide: revise usted las brasas. La ceniza cuenta como caliente 48 horas.</translation>
+    </message>
+    <message>
+        <source>No step asks for it: look around yourself.</source>
+        <translation>Ningún paso lo pide: revise usted el lugar.</translation>
     </message>
 </context>
 <context>
@@ -4523,8 +4561,8 @@
         <translation>%1 de holgura</translation>
     </message>
     <message>
-        <source>batch %1 of %2</source>
-        <translation>tanda %1 de %2</translation>
+        <source>batch&#xa0;%1&#xa0;of&#xa0;%2</source>
+        <translation>tanda&#xa0;%1&#xa0;de&#xa0;%2</translation>
     </message>
     <message>
         <source>Waits</source>
@@ -4683,10 +4721,6 @@
         <translation>Deshecho</translation>
     </message>
     <message>
-        <source>This device&apos;s clock was set by %1. Timers follow the new time; compare it with a watch.</source>
-        <translation>El reloj de este aparato cambió %1. Los avisos siguen la nueva hora; compárela con un reloj.</translation>
-    </message>
-    <message>
         <source>The journal cannot be written. Nothing is lost, nothing new is kept.</source>
         <translation>No se puede escribir el diario. Nada se pierde, nada nuevo se guarda.</translation>
     </message>
@@ -4776,7 +4810,7 @@
     </message>
     <message>
         <source>%1 guests are through</source>
-        <translation>Ya pasaron %1 invitados</translation>
+        <translation>Invitados que ya pasaron: %1</translation>
     </message>
     <message>
         <source>The last guest is through</source>
@@ -4827,8 +4861,8 @@
         <translation>%1 invitados</translation>
     </message>
     <message>
-        <source>Four times of five between %1 and %2.</source>
-        <translation>Cuatro de cada cinco veces entre %1 y %2.</translation>
+        <source>8 times in 10 between %1 and %2.</source>
+        <translation>8 de cada 10 veces entre %1 y %2.</translation>
     </message>
     <message>
         <source>What holds them up: %1</source>
@@ -4868,11 +4902,23 @@
     </message>
     <message>
         <source>All %1 turns done</source>
-        <translation>Las %1 vueltas hechas</translation>
+        <translation>Todas las vueltas hechas (%1)</translation>
     </message>
     <message>
         <source>Call silenced</source>
         <translation>Aviso silenciado</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>This device&apos;s clock was set by %1. Countdowns and the bell go on by the old time: compare with a watch.</source>
+        <translation>El reloj de este aparato se movió %1. Las cuentas y la campana siguen con la hora anterior: compare con un reloj.</translation>
     </message>
 </context>
 </TS>

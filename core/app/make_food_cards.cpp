@@ -45,6 +45,7 @@ FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook, Inst
         LocalText name;
         for (const event::Dish& dish : day.event->menu)
             if (dish.id == plan.dish) name = dish.name;
+        bool isGone = true;
         for (const safety::Pan& pan : safety::pansOf(plan.dish, day.record)) {
             FoodPanCard card{pan, name, plan.rule.food, {}, {}, {}};
             card.standing = safety::standingOf(pan, plan.rule, cards.limits, day.record, now);
@@ -52,12 +53,14 @@ FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook, Inst
             card.nextLimit =
                 safety::limitOf(card.nextPurpose, plan.rule.food, card.standing.isRoast);
             cards.withoutAction += static_cast<std::int32_t>(card.standing.withoutAction.size());
-            if (card.standing.lost && card.standing.control != safety::Control::Discarded)
-                ++cards.toDiscard;
+            const bool isDiscarded = card.standing.control == safety::Control::Discarded;
+            if (card.standing.lost && !isDiscarded) ++cards.toDiscard;
+            isGone = isGone && (card.standing.lost || isDiscarded);
             cards.pans.push_back(std::move(card));
         }
-        const auto checks = safety::checksOf(plan, cards.limits, day.record, now);
-        cards.checks.insert(cards.checks.end(), checks.begin(), checks.end());
+        // No reading saves what must be discarded: asking for one would only delay it.
+        for (safety::PlannedCheck& check : safety::checksOf(plan, cards.limits, day.record, now))
+            if (check.isDone || !isGone) cards.checks.push_back(std::move(check));
     }
     std::stable_sort(
         cards.checks.begin(), cards.checks.end(),

@@ -27,7 +27,7 @@ std::span<const FireCaution> fireCautions() {
          "published grill-safety lists (the ban); NFPA tip sheet and soaking in from memory",
          Checked::Read, "Starter fluid on cold charcoal only, never on warm coals.",
          "Líquido encendedor solo sobre carbón frío, nunca sobre brasas."},
-        {"other-fuels", FireMoment::Lighting, "Never petrol, kerosene or alcohol on charcoal.",
+        {"other-fuels", FireMoment::Lighting, "Never gasoline, kerosene or alcohol on charcoal.",
          "Nunca gasolina, queroseno ni alcohol sobre el carbón.",
          "Emergency Medical Services Authority (Oklahoma), charcoal page", Checked::Read},
         {"clearance", FireMoment::Lighting,

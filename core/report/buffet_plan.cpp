@@ -100,7 +100,7 @@ Document dishCards(const event::Event& event, const Style& style) {
                    style.say("no declared allergen", "ningún alérgeno declarado")));
         if (!dish.suits.empty()) card.lines.push_back(joined(dish.suits, style, {}));
         card.lines.push_back(style.say("Made where allergens are handled: ask us.",
-                                       "Hecho donde se manejan alérgenos: pregúntanos."));
+                                       "Hecho donde se manejan alérgenos: pregúntenos."));
         document.blocks.emplace_back(std::move(card));
     }
     return document;

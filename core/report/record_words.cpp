@@ -29,7 +29,7 @@ std::string word(safety::Action action, const Style& style) {
     using safety::Action;
     switch (action) {
         case Action::CookOn:
-            return style.say("cook on", "seguir cociendo");
+            return style.say("cook on", "dejar más tiempo al fuego");
         case Action::Reheat:
             return style.say("reheat", "recalentar");
         case Action::Chill:

@@ -13,7 +13,7 @@ std::span<const Caution> cautions() {
          "Cut-resistant glove, clean board: never where raw meat lay.",
          "Guante anticorte, tabla limpia: nunca donde hubo carne cruda."},
         {"steam", Topic::Hands, "Open lids, chafers and foil away from the face: steam burns.",
-         "Abrir tapas, chafers y papel aluminio lejos de la cara: el vapor quema.",
+         "Abrir tapas, calientaplatos y papel aluminio lejos de la cara: el vapor quema.",
          "OSHA, Young Worker Safety in Restaurants (burns)", true},
         {"burn-aid", Topic::Hands,
          "Cool a burn under cool running water; a large, deep, face or hand burn is an emergency.",

@@ -6,12 +6,20 @@ import Cinderbell.Parts
 Item {
     id: root
 
+    component BatchTitle: Label {
+        size: Type.lead
+        isStrong: true
+        maximumLineCount: 4
+        lineHeight: 0.95
+    }
+
     required property string key
     required property string title
     required property string mark
     required property string state
     required property string awaited
     required property string countdown
+    required property string unit
     required property bool isDue
     required property int turnsDone
     required property int turnCount
@@ -28,7 +36,7 @@ Item {
 
     implicitHeight: words.height + touches.height + 3 * Space.gap
     Accessible.role: Accessible.ListItem
-    Accessible.name: root.title + ", " + root.awaited + " " + root.countdown
+    Accessible.name: root.title + ", " + root.awaited + " " + root.countdown + " " + root.unit
 
     Plate {
         anchors.fill: parent
@@ -45,34 +53,33 @@ Item {
 
         Row {
             width: parent.width - Space.notch
+            visible: root.isNarrow
             spacing: Space.small
 
             StateMark { id: shape; mark: root.mark; isLate: root.isDue }
-            Label {
-                width: parent.width - shape.width - Space.small
-                text: root.title
-                size: Type.lead
-                isStrong: true
-                maximumLineCount: 4
-                lineHeight: 0.95
-            }
+            BatchTitle { width: parent.width - shape.width - Space.small; text: root.title }
         }
         Item {
             width: parent.width
-            height: big.height
+            height: Math.max(big.height, beside.height)
 
-            Figure {
+            Countdown {
                 id: big
-                text: root.countdown
+                anchors.verticalCenter: parent.verticalCenter
+                figure: root.countdown
+                unit: root.unit
                 size: Type.countdown
                 color: root.isDue ? Theme.ember : Theme.ink
             }
             Column {
+                id: beside
                 anchors.left: big.right
                 anchors.leftMargin: Space.gap
                 anchors.right: parent.right
-                anchors.verticalCenter: big.verticalCenter
+                anchors.rightMargin: root.isNarrow ? 0 : Space.notch
+                anchors.verticalCenter: parent.verticalCenter
 
+                BatchTitle { visible: !root.isNarrow; width: parent.width; text: root.title }
                 Label { width: parent.width; text: root.awaited; isStrong: true; maximumLineCount: 1; fontSizeMode: Text.HorizontalFit; minimumPixelSize: Type.small }
                 Label {
                     width: parent.width

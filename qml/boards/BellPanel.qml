@@ -34,9 +34,10 @@ Column {
             Accessible.ignored: true
         }
     }
+    // On a narrow screen on two lines, near each other.
     Flow {
         width: root.width
-        spacing: Space.wide
+        spacing: root.isNarrow ? Space.gap : Space.wide
 
         Label {
             text: root.day.line.bellCaption + " · " + root.day.line.serveClock
@@ -56,49 +57,6 @@ Column {
         day: root.day
         onClicked: root.askPromise()
     }
-    Row {
-        id: touches
-        width: root.width
-        spacing: Space.gap
-        readonly property real share: (width - spacing) / 2
-
-        PressPlate {
-            objectName: "moveBell"
-            width: root.isNarrow ? touches.share : implicitWidth
-            size: root.isNarrow ? Type.body : Type.lead
-            glyph: root.isNarrow ? "" : Icons.bell
-            text: qsTr("Move the bell")
-            enabled: !root.day.line.isReadOnly
-            onClicked: root.moveBell()
-        }
-        PressPlate {
-            objectName: "replan"
-            width: root.isNarrow ? touches.share : implicitWidth
-            size: root.isNarrow ? Type.body : Type.lead
-            visible: !root.day.line.isReadOnly
-            tone: root.day.line.isLate ? "ember" : "plain"
-            glyph: root.isNarrow ? "" : Icons.sheet
-            text: qsTr("Plan again")
-            onClicked: root.day.replan()
-        }
-    }
-    Row {
-        visible: root.day.line.chance !== ""
-        spacing: Space.margin
-
-        Figure { id: chance; anchors.verticalCenter: words.verticalCenter; text: root.day.line.chance; size: Type.countdown * 0.8 }
-        Column {
-            id: words
-            width: root.width - chance.width - Space.margin
-            spacing: Space.tight
-
-            Label { width: parent.width; text: qsTr("chance that all is out by the bell"); isStrong: true }
-            Label {
-                width: parent.width
-                text: root.day.line.chanceReady + " · " + root.day.line.chanceEarlier
-                size: Type.small
-                color: Theme.ash
-            }
-        }
-    }
+    ChanceRow { width: root.width; visible: !root.isNarrow && root.day.line.chance !== ""; day: root.day }
+    DayTouches { width: root.width; visible: !root.isNarrow || root.day.line.isLate; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.moveBell() }
 }

@@ -56,6 +56,7 @@ Item {
             x: Space.margin
             y: Space.small
             width: parent.width - 2 * Space.margin
+            spacing: Space.small
 
             Heading { width: parent.width; text: qsTr("Set-up and line"); note: root.day.line.buffetProgress }
             Cord { width: parent.width; progress: root.day.line.buffetDone; burning: Theme.water }

@@ -45,7 +45,7 @@ Column {
         }
     }
     Label { width: parent.width; text: root.title; size: Type.title; isStrong: true; color: root.ink; maximumLineCount: 5 }
-    Label { width: parent.width; text: qsTr("since %1").arg(root.overdue); size: Type.lead; color: root.ink }
+    Label { width: parent.width; text: qsTr("%1 ago").arg(root.overdue); size: Type.lead; color: root.ink }
     Flow {
         width: parent.width
         spacing: root.isNarrow ? Space.gap : Space.apart

@@ -5,18 +5,20 @@ import Cinderbell.Theme
 import Cinderbell.Parts
 import Cinderbell.Models
 
-/// Temperatures to take at the fire, due or nearly; gone when there are none.
+/// Temperatures to take at the fire; gone when there are none.
 Column {
     id: root
 
     required property FoodRecord record
+    required property RowList checks
+    property string heading: qsTr("To measure")
     property bool isNarrow: false
-    visible: root.record.checksAtFire.count > 0
+    visible: root.checks.count > 0
     spacing: Space.small
 
-    Heading { width: parent.width; text: qsTr("To measure") }
+    Heading { width: parent.width; text: root.heading }
     Repeater {
-        model: root.record.checksAtFire
+        model: root.checks
 
         CheckPlate { id: check; width: root.width; isNarrow: root.isNarrow; onClicked: root.record.entry.measureCheck(check.key) }
     }

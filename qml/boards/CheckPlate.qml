@@ -13,6 +13,7 @@ T.AbstractButton {
     required property string limit
     required property string due
     required property string countdown
+    required property string unit
     required property string mark
     required property string missed
     required property bool isDue
@@ -54,7 +55,7 @@ T.AbstractButton {
         horizontalItemAlignment: Grid.AlignRight
         verticalItemAlignment: Grid.AlignVCenter
 
-        Figure { text: root.countdown; color: root.isDue ? Theme.ember : Theme.ink; Accessible.ignored: true }
+        Countdown { figure: root.countdown; unit: root.unit; size: Type.figure; color: root.isDue ? Theme.ember : Theme.ink }
         Label { text: root.due; size: Type.small; color: Theme.ash; wrapMode: Text.NoWrap; Accessible.ignored: true }
     }
 }

@@ -28,8 +28,8 @@ Flickable {
         width: root.half
         spacing: Space.small
 
-        FireQuestions { width: parent.width; visible: root.record.tally.asksFire; record: root.record }
-        CheckColumn { width: parent.width; record: root.record; isNarrow: root.isNarrow }
+        FireQuestions { width: parent.width; visible: root.record.tally.asksFire; record: root.record; isNarrow: root.isNarrow }
+        CheckColumn { width: parent.width; record: root.record; checks: root.record.dueAtFire; isNarrow: root.isNarrow }
         Heading { width: parent.width; text: qsTr("On the grate") }
         Label {
             width: parent.width
@@ -48,6 +48,7 @@ Flickable {
                 onPull: root.day.finish(batch.key)
             }
         }
+        CheckColumn { width: parent.width; record: root.record; checks: root.record.soonAtFire; heading: qsTr("To measure soon"); isNarrow: root.isNarrow }
         Remark { width: parent.width; visible: root.day.grate.count > 0; text: root.day.fire.thermometerCaution }
         Remark { width: parent.width; visible: root.day.grate.count > 0; text: root.day.fire.greaseCaution; glyph: Icons.flame }
         TaskColumn {

@@ -11,35 +11,50 @@ Column {
     id: root
 
     required property FoodRecord record
-    spacing: Space.apart
+    property bool isNarrow: false
+    // Between what is held and the next to tick.
+    spacing: root.isNarrow ? Space.apart - 2 * Space.small : Space.gap
 
     Heading { width: parent.width; text: qsTr("Before the fire is lit") }
     Repeater {
         model: root.record.fireItems
 
-        Column {
+        Item {
             id: one
             required property string key
             required property string text
             required property bool isReady
             required property bool isSkipped
+            readonly property bool isOpen: !one.isReady && !one.isSkipped
             width: root.width
-            spacing: Space.apart
+            height: parts.height + 2 * Space.small
 
-            TickTile {
-                width: parent.width
-                height: Space.hurried
-                text: one.isSkipped ? qsTr("Skipped on record: %1").arg(one.text) : one.text
-                isTicked: one.isReady
-                onClicked: root.record.readyBeforeFire(one.key)
-            }
-            HoldPlate {
-                // Apart from the touches of the column beside it, too.
-                anchors.horizontalCenter: parent.horizontalCenter
-                visible: !one.isReady && !one.isSkipped
-                width: parent.width - 2 * (Space.apart - Space.small)
-                text: qsTr("Hold: skip, on record")
-                onHeld: root.record.skipBeforeFire(one.key)
+            Plate { anchors.fill: parent; edge: one.isOpen ? Theme.edge : Theme.hairline; edgeWidth: Space.hair; fill: Theme.ground }
+            Grid {
+                id: parts
+                x: Space.small
+                y: Space.small
+                width: parent.width - 2 * Space.small
+                columns: root.isNarrow ? 1 : 2
+                spacing: Space.apart
+                verticalItemAlignment: Grid.AlignVCenter
+                /// Apart from the touches of the column beside it, too.
+                readonly property real aside: root.isNarrow ? 0 : Space.apart - Space.margin - Space.small
+                readonly property real share: one.isOpen && !root.isNarrow ? (width - Space.apart - aside) * 0.58 : width
+
+                TickTile {
+                    width: parts.share
+                    height: Space.hurried
+                    text: one.isSkipped ? qsTr("Skipped on record: %1").arg(one.text) : one.text
+                    isTicked: one.isReady
+                    onClicked: root.record.readyBeforeFire(one.key)
+                }
+                HoldPlate {
+                    visible: one.isOpen
+                    width: root.isNarrow ? parts.width : parts.width - parts.share - Space.apart - parts.aside
+                    text: qsTr("Hold: skip, on record")
+                    onHeld: root.record.skipBeforeFire(one.key)
+                }
             }
         }
     }

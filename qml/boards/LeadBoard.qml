@@ -39,6 +39,7 @@ Flickable {
         width: root.half
         spacing: Space.gap
 
+        NoticeColumn { width: parent.width; day: root.day }
         Heading { width: parent.width; visible: root.day.line.isPastBell; text: qsTr("After the bell") }
         Row {
             width: parent.width
@@ -49,6 +50,11 @@ Flickable {
             PressPlate { width: parent.share; tone: "ember"; size: Type.body; text: qsTr("Serve"); onClicked: root.go("serve") }
             PressPlate { width: parent.share; size: Type.body; text: qsTr("Strike"); onClicked: root.go("strike") }
             PressPlate { width: parent.share; size: Type.body; text: qsTr("Debrief"); onClicked: root.go("debrief") }
+        }
+        Heading { width: parent.width; text: qsTr("Crew") }
+        Repeater {
+            model: root.day.people
+            PersonPlate { width: crew.width }
         }
         Heading {
             width: parent.width
@@ -74,11 +80,7 @@ Flickable {
                 Label { width: parent.width; text: root.day.line.weakestLatest; color: Theme.ash }
             }
         }
-        Heading { width: parent.width; text: qsTr("Crew") }
-        Repeater {
-            model: root.day.people
-            PersonPlate { width: crew.width }
-        }
+        ChanceRow { width: parent.width; visible: root.isNarrow && root.day.line.chance !== ""; day: root.day }
         Heading { width: parent.width; visible: root.day.ahead.count > 0; text: qsTr("Coming up") }
         Column {
             width: parent.width
@@ -88,6 +90,6 @@ Flickable {
                 TaskLine { width: crew.width }
             }
         }
-        NoticeColumn { width: parent.width; day: root.day }
+        DayTouches { width: parent.width; visible: root.isNarrow && !root.day.line.isLate; day: root.day; isNarrow: true; onMoveBell: root.moveBell() }
     }
 }

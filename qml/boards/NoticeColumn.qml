@@ -15,12 +15,21 @@ Column {
     Repeater {
         model: root.day.notices
 
-        Remark {
+        Column {
             id: notice
             required property string icon
-            required text
+            required property string text
+            required property string verb
             width: root.width
-            glyph: notice.icon === "mute" ? Icons.mute : notice.icon === "clock" ? Icons.clock : Icons.caution
+            spacing: Space.small
+
+            Remark {
+                width: parent.width
+                text: notice.text
+                tint: notice.verb !== "" ? Theme.ember : Theme.ash
+                glyph: notice.icon === "mute" ? Icons.mute : notice.icon === "clock" ? Icons.clock : Icons.caution
+            }
+            PressPlate { visible: notice.verb !== ""; width: parent.width; size: Type.body; text: notice.verb; onClicked: root.day.followClock() }
         }
     }
 }

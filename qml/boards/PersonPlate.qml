@@ -8,17 +8,27 @@ Item {
 
     required property string name
     required property string now
-    required property string nowUntil
+    required property string awaited
+    required property string countdown
+    required property string unit
     required property string mark
     required property string next
     required property string nextAt
     required property bool isLate
+    required property bool isDue
+    required property int index
 
     implicitHeight: words.height + 2 * Space.gap
     Accessible.role: Accessible.ListItem
-    Accessible.name: root.name + ": " + root.now
+    Accessible.name: root.name + ": " + root.now + ", " + root.countdown + " " + root.unit + " " + root.awaited
 
-    Plate { anchors.fill: parent; isNotched: root.mark === "running"; edgeWidth: Space.hair }
+    Plate {
+        anchors.fill: parent
+        isNotched: root.mark === "running"
+        edgeWidth: root.isDue ? Space.line : Space.hair
+        fill: root.isDue ? Theme.emberWash : Theme.plate
+        edge: root.isDue ? Theme.ember : Theme.edge
+    }
     Column {
         id: words
         x: Space.margin
@@ -38,7 +48,19 @@ Item {
                 isStrong: true
                 maximumLineCount: 4
             }
-            Figure { id: left; text: root.nowUntil; size: Type.lead }
+            Column {
+                id: left
+                visible: root.countdown !== ""
+
+                Countdown {
+                    anchors.right: parent.right
+                    figure: root.countdown
+                    unit: root.unit
+                    size: Type.figure
+                    color: root.isDue ? Theme.ember : Theme.ink
+                }
+                Label { anchors.right: parent.right; text: root.awaited; size: Type.small; color: root.isDue ? Theme.ember : Theme.ash; wrapMode: Text.NoWrap }
+            }
         }
         Label {
             width: parent.width

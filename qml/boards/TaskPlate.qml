@@ -18,6 +18,8 @@ Item {
     required property bool isList
     required property string awaited
     required property string countdown
+    required property string unit
+    readonly property string remaining: root.unit === "" ? root.countdown : root.countdown + "\u00a0" + root.unit
     required property string startText
     required property bool canStart
     required property bool canFinish
@@ -47,7 +49,7 @@ Item {
 
     implicitHeight: root.above + all.height + 2 * Space.gap
     Accessible.role: Accessible.ListItem
-    Accessible.name: root.title + ", " + root.state + ", " + root.countdown + " " + root.awaited
+    Accessible.name: root.title + ", " + root.state + ", " + root.remaining + " " + root.awaited
 
     Label {
         id: part
@@ -97,7 +99,7 @@ Item {
                 }
                 Label {
                     width: parent.width
-                    text: root.isOpen ? root.countdown + " " + root.awaited + " · " + root.startText
+                    text: root.isOpen ? root.remaining + " " + root.awaited + " · " + root.startText
                                       : root.state + " " + root.countdown
                     size: Type.small
                     color: root.isDue ? Theme.ember : Theme.ash

@@ -127,8 +127,7 @@ Headline Day::headline() const {
     };
     if (day.onTime && !h.isPastBell) {
         h.chance = percent(*day.onTime);
-        if (day.ready80)
-            h.chanceReady = tr("four days of five by %1").arg(words_.clock(*day.ready80));
+        if (day.ready80) h.chanceReady = tr("8 days in 10 by %1").arg(words_.clock(*day.ready80));
         if (day.onTimeQuarterHourEarlier)
             h.chanceEarlier = tr("15 min earlier: %1").arg(percent(*day.onTimeQuarterHourEarlier));
     }
@@ -170,14 +169,16 @@ std::vector<NoticeRow> Day::noticeRows() const {
                       .arg(static_cast<int>(notice.what))
                       .arg(notice.task ? toText(notice.task->text()) : QString());
         row.text = words_.notice(notice, *seen_);
-        row.icon = notice.what == app::Notice::What::ClockJumped ? QStringLiteral("clock")
-                                                                 : QStringLiteral("caution");
+        const bool isClock = notice.what == app::Notice::What::ClockJumped;
+        row.icon = isClock ? QStringLiteral("clock") : QStringLiteral("caution");
+        if (isClock) row.verb = tr("The clock is right now");
         rows.push_back(row);
     }
     if (isMute_)
         rows.push_back({QStringLiteral("mute"),
                         tr("No sound on this device: calls flash the whole board."),
-                        QStringLiteral("mute")});
+                        QStringLiteral("mute"),
+                        {}});
     return rows;
 }
 
@@ -231,6 +232,9 @@ void Day::acknowledge(const QString& alarm) {
 }
 void Day::undo() {
     take(door_.undo());
+}
+void Day::followClock() {
+    take(door_.followClock());
 }
 void Day::replan() {
     take(door_.replan());

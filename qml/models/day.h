@@ -148,6 +148,8 @@ class Day : public QObject {
     void refuse(const QString& why);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void replan();
+    /// The device's clock was set and is right now: every countdown goes by it from here on.
+    Q_INVOKABLE void followClock();
     Q_INVOKABLE void rehearse(int speed);
     Q_INVOKABLE void setSpeed(int speed);
     Q_INVOKABLE void dropRefusal();

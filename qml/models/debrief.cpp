@@ -61,7 +61,7 @@ ReviewRow rowOf(const app::TaskReview& review, const Stretch& stretch, const Wor
     ReviewRow row;
     row.key = toText(one.task.text());
     row.name = words.name(one.name);
-    if (one.batch) row.name = Debrief::tr("%1, batch %2").arg(row.name).arg(*one.batch);
+    if (one.batch) row.name = Debrief::tr("%1, batch\u00a0%2").arg(row.name).arg(*one.batch);
     row.planned = Debrief::tr("planned %1, %2")
                       .arg(words.clock(bell + one.plannedStart), Words::span(one.plannedLength));
     row.actual = Debrief::tr("was %1, %2")
@@ -124,10 +124,10 @@ LessonRow Debrief::lesson(const app::LessonCard& card, const Words& words) {
     if (card.kind == app::LessonCard::Kind::Length) {
         const auto span = [](std::int64_t ms) { return Words::span(Duration{ms}); };
         row.text =
-            tr("Planned %1, learnt %2 (four times of five %3 to %4)")
+            tr("Planned %1, learnt %2 (8 times in 10: %3 to %4)")
                 .arg(span(card.planned), span(card.learned), span(card.low), span(card.high));
     } else {
-        row.text = tr("Taken by %1 of 100 guests as planned, by %2 as learnt (four times of five "
+        row.text = tr("Taken by %1 of 100 guests as planned, by %2 as learnt (8 times in 10: "
                       "%3 to %4)")
                        .arg(card.planned)
                        .arg(card.learned)

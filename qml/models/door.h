@@ -68,6 +68,7 @@ class Door {
         const = 0;
     [[nodiscard]] virtual Taken undo() = 0;
     [[nodiscard]] virtual Taken replan() = 0;
+    [[nodiscard]] virtual Taken followClock() = 0;
     /// The food-safety record of the open event.
     [[nodiscard]] virtual FoodDoor& food() = 0;
     /// Quantities, line and van.

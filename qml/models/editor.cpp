@@ -103,6 +103,14 @@ void Editor::go(const QString& place) {
     Q_EMIT placeChanged();
 }
 
+void Editor::goWhereNeeded() {
+    const auto& rows = parts_.rows();
+    if (!place_.isEmpty() || rows.empty()) return;
+    const auto faulty =
+        std::find_if(rows.begin(), rows.end(), [](const PartRow& row) { return row.isFaulty; });
+    go((faulty == rows.end() ? rows.front() : *faulty).key);
+}
+
 bool Editor::back() {
     if (place_.isEmpty()) return false;
     go(placeAbove(place_));
@@ -206,6 +214,7 @@ void Editor::undo() {
 void Editor::stop() {
     if (!search_) return;
     isStopped_ = true;
+    ++run_;
     search_->wait();
     search_.reset();
 }
@@ -222,13 +231,13 @@ void Editor::plan() {
     if (!event) return say(event.error(), {});
     isStopped_ = false;
     // The thread touches nothing but its own copies; the result comes back as an event.
-    search_.reset(QThread::create([this, event = *std::move(event)] {
+    search_.reset(QThread::create([this, run = run_, event = *std::move(event)] {
         auto sheet = std::make_shared<Result<live::RunSheet, app::Refusal>>(
             app::planFor(event, &isStopped_));
         if (isStopped_) return;
-        QMetaObject::invokeMethod(this, [this, event, sheet] {
+        QMetaObject::invokeMethod(this, [this, run, event, sheet] {
             // A search that was stopped after its last look at `isStopped_` has nothing to say.
-            if (!search_) return;
+            if (run != run_) return;
             search_->wait();
             search_.reset();
             publish(event, *sheet);

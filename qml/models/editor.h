@@ -81,6 +81,9 @@ class Editor : public QObject {
     /// Everything anew: language or units changed.
     void retell() { tell(); }
     Q_INVOKABLE void go(const QString& place);
+    /// Opens what wants work: the first part with a fault, or else the first; nothing when one is
+    /// open.
+    Q_INVOKABLE void goWhereNeeded();
     /// One place up; false when there is none.
     Q_INVOKABLE bool back();
 
@@ -133,6 +136,7 @@ class Editor : public QObject {
     std::map<QString, std::string> begins_;      ///< documents, by key
     std::unique_ptr<QThread> search_;
     std::atomic<bool> isStopped_{false};
+    int run_ = 0;  ///< which search may still answer
     QString name_, when_, place_, title_, standing_, refusal_, written_;
     bool canUndo_ = false, isWhole_ = false;
     event::Faults faults_;             ///< what stops the plan

@@ -51,7 +51,7 @@ class NameFields {
             };
         });
         Field& removal =
-            list.takeOut(toText(path), tr("Do without: %1").arg(word),
+            list.takeOut(toText(path), tr("Remove %1").arg(word),
                          [id = thing.id, without](Event e) { return without(std::move(e), id); });
         removal.path = path;
     }

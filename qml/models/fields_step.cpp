@@ -67,7 +67,7 @@ class StepFields {
         if (std::any_of(now.after.begin(), now.after.end(),
                         [&](const auto& one) { return one.step == full; }))
             return;
-        list.act(toText("after:" + full.text()), name, tr("Wait"), changed([full](Step& s) {
+        list.act(toText("after:" + full.text()), name, tr("Wait for it"), changed([full](Step& s) {
                      event::After link;
                      link.step = full;
                      s.after.push_back(std::move(link));
@@ -191,7 +191,7 @@ class StepFields {
     }
 
     void holding() {
-        list.heading(tr("After other work"));
+        list.heading(tr("Starts only after"));
         for (std::size_t i = 0; i < now.after.size(); ++i) {
             const event::After& after = now.after[i];
             const QString name = nameOf(after.step);
@@ -201,7 +201,7 @@ class StepFields {
             if (after.maxLag)
                 time(member + "/maxMinutes", tr("%1: wait at most").arg(name), *after.maxLag,
                      event::kMinutes, [i](Step& s, Duration v) { s.after.at(i).maxLag = v; });
-            list.takeOut(toText(path + member), tr("%1: wait no longer").arg(name),
+            list.takeOut(toText(path + member), tr("No longer wait for %1").arg(name),
                          changed([step = after.step](Step& s) {
                              std::erase_if(s.after,
                                            [&](const auto& one) { return one.step == step; });

@@ -98,7 +98,7 @@ FigureRow Figures::row(const Figure& figure) const {
     row.amount = words_.amount(figure.amount);
     row.isOwn = figure.isOverridden();
     if (row.isOwn)
-        row.note = tr("own value; reckoned: %1")
+        row.note = tr("your own figure; reckoned: %1")
                        .arg(words_.amount({*figure.reckoned, figure.amount.unit}));
     return row;
 }

@@ -80,8 +80,7 @@ QString FireWords::toPull(const PieceCard& piece) {
 }
 
 QString FireWords::band(const cook::Band<Duration>& band) {
-    return tr("eight times of ten between %1 and %2")
-        .arg(Words::span(band.low), Words::span(band.high));
+    return tr("8 times in 10 between %1 and %2").arg(Words::span(band.low), Words::span(band.high));
 }
 
 QString FireWords::target(const BatchCard& batch) const {
@@ -213,10 +212,10 @@ PieceRow FireWords::piece(const BatchCard& batch, const PieceCard& card,
 void FireWords::tellCoals(GrateRow& row, const app::CoalCard& coal) const {
     if (!coal.handTests.empty()) {
         const auto& test = coal.handTests.back();
-        row.hand = tr("A hand bore it %1 at %2").arg(Words::span(test.held), words_.clock(test.at));
+        row.hand = tr("Hand test %1 at %2").arg(Words::span(test.held), words_.clock(test.at));
         // What cooks say the seconds mean: common practice - no source.
         if (test.low && test.high)
-            row.hand += tr("; cooks call that %1 to %2 at the grate")
+            row.hand += tr(": about %1–%2 at the grate")
                             .arg(words_.temperature(*test.low), words_.temperature(*test.high));
     }
     if (coal.topUpBy) row.topUp = tr("Add coal by %1").arg(words_.clockAndBell(*coal.topUpBy));

@@ -47,7 +47,7 @@ class FireWords {
     [[nodiscard]] static int studs(const app::BatchCard& batch, std::int32_t kind);
     /// "12 min", "now"; empty when nothing is known.
     [[nodiscard]] static QString toPull(const app::PieceCard& piece);
-    /// "Eight times of ten between 9 min and 16 min".
+    /// "8 times in 10 between 9 min and 16 min".
     [[nodiscard]] static QString band(const cook::Band<Duration>& band);
     [[nodiscard]] QString target(const app::BatchCard& batch) const;
     [[nodiscard]] QString minimum(const app::BatchCard& batch) const;

@@ -102,11 +102,11 @@ std::vector<ChoiceRow> FoodEntry::heldRows() const {
     const QString source =
         toText(std::string(safety::kFoodCode)) +
         (isRoast ? QStringLiteral(", 3-401.11(B)") : QStringLiteral(", 3-401.11(A)(2)"));
-    return {{QStringLiteral("kept"),
-             tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
-             isRoast ? tr("Whole roasts only: %1").arg(source) : source, false, false},
-            {QStringLiteral("short"), tr("Not that long"), tr("Asks what is done about it"), false,
-             false}};
+    return {
+        {QStringLiteral("kept"),
+         tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
+         isRoast ? tr("Whole roasts only: %1").arg(source) : source, false, false},
+        {QStringLiteral("short"), tr("Not that long"), tr("Asks what you will do"), false, false}};
 }
 
 std::vector<ChoiceRow> FoodEntry::purposeRows() const {
@@ -144,8 +144,7 @@ std::vector<ChoiceRow> FoodEntry::deedRows() const {
                         : QString()));
         const bool isHeld = standing.control == Control::Hot || standing.control == Control::Cold;
         if (isHeld && standing.open.empty())
-            add("leave", tr("Leaves temperature control"),
-                tr("its clock starts and ends with discard"));
+            add("leave", tr("Leaves temperature control"), tr("a time limit starts, then discard"));
         if (standing.leftover == safety::Leftover::Cool && !standing.cooling)
             add("cool", tr("Begin to cool it"), words_.coolingSteps(day_->food.limits));
         if (standing.leftover == safety::Leftover::Keep)

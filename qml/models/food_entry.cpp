@@ -336,8 +336,7 @@ Asking FoodEntry::asking() const {
             break;
         case Step::Reasons:
             ask.takesWords = true;
-            ask.question =
-                mode_ == Mode::Rule ? tr("Whose rule is it?") : tr("Why is it corrected?");
+            ask.question = mode_ == Mode::Rule ? tr("Whose rule is it?") : tr("Why is it amended?");
             break;
         case Step::Deeds:
             ask.question = card() ? words_.standing(card()->standing) : QString();
@@ -348,7 +347,7 @@ Asking FoodEntry::asking() const {
     if (const auto* reading = open(); reading && step_ == Step::Act) {
         ask.mayClose = false;
         ask.finding = tr("%1 is out of limit.").arg(FoodWords::reading(reading->reading));
-        ask.question = tr("What is done about it?");
+        ask.question = tr("What will you do?");
         ask.purpose = FoodWords::purpose(reading->purpose);
         if (const auto degree =
                 safety::limitOf(reading->purpose, card()->food, card()->standing.isRoast))
@@ -375,7 +374,7 @@ void FoodEntry::sayLimit(Asking& ask) const {
         ask.limit = words_.limit(safety::startOf(rule_), limits);
         return;
     }
-    ask.purpose = mode_ == Mode::Correct ? tr("Corrects: %1").arg(FoodWords::purpose(purpose_))
+    ask.purpose = mode_ == Mode::Correct ? tr("Amends: %1").arg(FoodWords::purpose(purpose_))
                                          : FoodWords::purpose(purpose_);
     const app::FoodPanCard* card = this->card();
     const auto food = card ? card->food : event::Food::Plant;

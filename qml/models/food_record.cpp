@@ -17,12 +17,6 @@ using safety::Control;
 /// What lies further ahead is not read in three seconds.
 constexpr int kMostWaiting = 6;
 
-QString signedCountdown(Duration left) {
-    const QString text = Words::countdown(left);
-    const bool isOver = left < Duration::zero() && text != QLatin1String("0:00");
-    return isOver ? QLatin1Char('+') + text : text;
-}
-
 /// The checks still to do; of several that a dish has missed only the last, with how many before.
 struct ToDo {
     const safety::PlannedCheck* check = nullptr;
@@ -129,12 +123,15 @@ void FoodRecord::show(const std::shared_ptr<const app::Snapshot>& day) {
     if (day) {
         words_.setPlace(day->offset, day->serve);
         auto checks = checkRows(*day);
-        auto atFire = checks;
-        std::erase_if(atFire, [](const CheckRow& row) {
-            return !row.isAtFire || row.mark == QLatin1String("waiting");
+        auto due = checks;
+        std::erase_if(due, [](const CheckRow& row) { return !row.isAtFire || !row.isDue; });
+        auto soon = checks;
+        std::erase_if(soon, [](const CheckRow& row) {
+            return !row.isAtFire || row.isDue || row.mark == QLatin1String("waiting");
         });
         checks_.show(std::move(checks));
-        checksAtFire_.show(std::move(atFire));
+        dueAtFire_.show(std::move(due));
+        soonAtFire_.show(std::move(soon));
         fireItems_.show(fireRows(*day));
         pans_.show(panRows(*day));
         forecasts_.show(forecastRows(*day));
@@ -205,7 +202,9 @@ std::vector<CheckRow> FoodRecord::checkRows(const app::Snapshot& day) const {
                 row.limit = food_.limit(*degree, day.food.limits);
         row.isAtFire = check.occasion == safety::Occasion::Cooked;
         row.due = words_.clockAndBell(check.due);
-        row.countdown = signedCountdown(check.due - day.now);
+        const TimeLeft left = Words::timeLeft(check.due - day.now);
+        row.countdown = left.figure;
+        row.unit = left.unit;
         row.isDue = check.due <= day.now;
         row.mark = row.isDue                                    ? QStringLiteral("over")
                    : check.due - safety::kCheckAhead <= day.now ? QStringLiteral("ready")
@@ -242,7 +241,9 @@ PanRow FoodRecord::panRow(const app::FoodPanCard& card, const app::Snapshot& day
                                                                        : QStringLiteral("done");
     if (row.isOver || standing.lost) return row;
     const auto count = [&](Instant until, const QString& clock) {
-        row.countdown = signedCountdown(until - day.now);
+        const TimeLeft left = Words::timeLeft(until - day.now);
+        row.countdown = left.figure;
+        row.unit = left.unit;
         row.clock = clock;
     };
     if (standing.control == Control::Time) {
@@ -292,10 +293,21 @@ EntryRow FoodRecord::entryRow(const safety::Entry& entry, const app::Snapshot& d
         if (entry.person && person.id == *entry.person) row.by = toText(person.name);
     const auto* measured = std::get_if<safety::FoodMeasured>(&entry.fact);
     row.canCorrect = measured && !entry.isTakenBack && !day.isReadOnly;
-    if (entry.isTakenBack)
+    const auto later =
+        std::find_if(day.food.entries.begin(), day.food.entries.end(), [&](const auto& other) {
+            const auto* amended = std::get_if<safety::FoodMeasured>(&other.fact);
+            return amended && !other.isTakenBack && amended->corrects == entry.id;
+        });
+    if (entry.isTakenBack) {
         row.note = tr("taken back at once; does not count");
-    else if (measured && measured->corrects)
+    } else if (later != day.food.entries.end()) {
+        row.canCorrect = false;
+        row.note =
+            tr("replaced by %1; does not count")
+                .arg(FoodWords::reading(std::get<safety::FoodMeasured>(later->fact).reading));
+    } else if (measured && measured->corrects) {
         row.note = tr("corrects an earlier entry: %1").arg(toText(measured->reason));
+    }
     return row;
 }
 
@@ -334,10 +346,19 @@ FoodTally FoodRecord::tallyOf(const app::Snapshot& day) const {
                                     [](const auto& check) { return check.isDone; });
     tally.done = tr("%1 of %2 done").arg(done).arg(day.food.checks.size());
     if (day.food.withoutAction > 0) {
-        tally.owed = tr("Out of limit, nothing said yet: %n", nullptr, day.food.withoutAction);
-        for (const app::FoodPanCard& card : day.food.pans)
-            if (tally.owedPan.isEmpty() && !card.standing.withoutAction.empty())
-                tally.owedPan = keyOf(card.pan);
+        for (const app::FoodPanCard& card : day.food.pans) {
+            if (card.standing.withoutAction.empty()) continue;
+            const QString pan = food_.pan(card.pan, day);
+            tally.owedPan = keyOf(card.pan);
+            tally.owed = card.standing.lastReading
+                             ? tr("%1: %2, out of limit. Say what you do.")
+                                   .arg(pan, FoodWords::reading(*card.standing.lastReading))
+                             : tr("%1: out of limit. Say what you do.").arg(pan);
+            break;
+        }
+        if (day.food.withoutAction > 1)
+            tally.owed +=
+                QLatin1Char(' ') + tr("And %n more.", nullptr, day.food.withoutAction - 1);
     }
     return tally;
 }

@@ -47,7 +47,8 @@ class FoodRecord : public QObject {
     Q_PROPERTY(cinder::face::FoodTally tally READ tally NOTIFY tallied)
     Q_PROPERTY(cinder::face::RowList* checks READ checks CONSTANT)
     /// Those due, or nearly, for who stands at the fire.
-    Q_PROPERTY(cinder::face::RowList* checksAtFire READ checksAtFire CONSTANT)
+    Q_PROPERTY(cinder::face::RowList* dueAtFire READ dueAtFire CONSTANT)
+    Q_PROPERTY(cinder::face::RowList* soonAtFire READ soonAtFire CONSTANT)
     Q_PROPERTY(cinder::face::RowList* fireItems READ fireItems CONSTANT)
     Q_PROPERTY(cinder::face::RowList* pans READ pans CONSTANT)
     Q_PROPERTY(cinder::face::RowList* forecasts READ forecasts CONSTANT)
@@ -66,7 +67,9 @@ class FoodRecord : public QObject {
 
     [[nodiscard]] const FoodTally& tally() const { return tally_; }
     [[nodiscard]] RowList* checks() { return &checks_; }
-    [[nodiscard]] RowList* checksAtFire() { return &checksAtFire_; }
+    /// What whoever cooks must measure: at once, and before long.
+    [[nodiscard]] RowList* dueAtFire() { return &dueAtFire_; }
+    [[nodiscard]] RowList* soonAtFire() { return &soonAtFire_; }
     [[nodiscard]] RowList* fireItems() { return &fireItems_; }
     [[nodiscard]] RowList* pans() { return &pans_; }
     [[nodiscard]] RowList* forecasts() { return &forecasts_; }
@@ -110,7 +113,8 @@ class FoodRecord : public QObject {
     FoodTally tally_;
     QString part_ = QStringLiteral("checks");
     ListOf<CheckRow> checks_;
-    ListOf<CheckRow> checksAtFire_;
+    ListOf<CheckRow> dueAtFire_;
+    ListOf<CheckRow> soonAtFire_;
     ListOf<FireRow> fireItems_;
     ListOf<PanRow> pans_;
     ListOf<ForecastRow> forecasts_;

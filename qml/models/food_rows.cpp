@@ -6,11 +6,11 @@ namespace cinder::face {
 
 const std::vector<Role<CheckRow>>& CheckRow::roles() {
     static const std::vector<Role<CheckRow>> all{
-        CINDER_ROLE(CheckRow, key),  CINDER_ROLE(CheckRow, dish),
-        CINDER_ROLE(CheckRow, what), CINDER_ROLE(CheckRow, limit),
-        CINDER_ROLE(CheckRow, due),  CINDER_ROLE(CheckRow, countdown),
-        CINDER_ROLE(CheckRow, mark), CINDER_ROLE(CheckRow, missed),
-        CINDER_ROLE(CheckRow, isDue)};
+        CINDER_ROLE(CheckRow, key),   CINDER_ROLE(CheckRow, dish),
+        CINDER_ROLE(CheckRow, what),  CINDER_ROLE(CheckRow, limit),
+        CINDER_ROLE(CheckRow, due),   CINDER_ROLE(CheckRow, countdown),
+        CINDER_ROLE(CheckRow, mark),  CINDER_ROLE(CheckRow, missed),
+        CINDER_ROLE(CheckRow, isDue), CINDER_ROLE(CheckRow, unit)};
     return all;
 }
 
@@ -26,7 +26,7 @@ const std::vector<Role<PanRow>>& PanRow::roles() {
         CINDER_ROLE(PanRow, key),     CINDER_ROLE(PanRow, title),     CINDER_ROLE(PanRow, standing),
         CINDER_ROLE(PanRow, last),    CINDER_ROLE(PanRow, countdown), CINDER_ROLE(PanRow, clock),
         CINDER_ROLE(PanRow, mark),    CINDER_ROLE(PanRow, isBad),     CINDER_ROLE(PanRow, isOver),
-        CINDER_ROLE(PanRow, isClock), CINDER_ROLE(PanRow, leftover)};
+        CINDER_ROLE(PanRow, isClock), CINDER_ROLE(PanRow, leftover),  CINDER_ROLE(PanRow, unit)};
     return all;
 }
 

@@ -16,6 +16,7 @@ struct CheckRow {
     QString limit;
     QString due;        ///< "12:50 · T−0:10"
     QString countdown;  ///< to it, or "+4:10" since
+    QString unit;       ///< of the countdown, when it is not to the second
     QString mark;
     QString missed;  ///< "2 missed before", empty when none was
     bool isDue = false;
@@ -42,7 +43,8 @@ struct PanRow {
     QString leftover;   ///< what may become of it once the bell has rung
     QString last;       ///< "last 141 °F at 12:05", empty before the first reading
     QString countdown;  ///< of its clock; empty when none runs
-    QString clock;      ///< what the countdown ends in: "to discard"
+    QString unit;
+    QString clock;  ///< what the countdown ends in: "to discard"
     QString mark;
     bool isBad = false;    ///< must be acted on
     bool isOver = false;   ///< discarded: nothing more to do

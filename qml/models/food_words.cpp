@@ -26,8 +26,8 @@ safety::Scale FoodWords::scale() const {
 
 QString FoodWords::reading(const safety::Reading& reading) {
     return reading.scale == safety::Scale::Fahrenheit
-               ? tenths(reading.value.fahrenheit()) + QStringLiteral(" °F")
-               : tenths(reading.value.celsius()) + QStringLiteral(" °C");
+               ? tenths(reading.value.fahrenheit()) + QStringLiteral("\u00a0°F")
+               : tenths(reading.value.celsius()) + QStringLiteral("\u00a0°C");
 }
 
 QString FoodWords::figure(safety::Degree degree, const safety::Limits& limits) const {
@@ -208,8 +208,8 @@ QString FoodWords::standing(const safety::Standing& standing) const {
 QString FoodWords::icePoint() const {
     const bool isFahrenheit = settings_.isFahrenheit();
     const TemperatureDelta off = safety::accuracyOn(scale());
-    const QString most = isFahrenheit ? tenths(off.kelvin() * 1.8) + QStringLiteral(" °F")
-                                      : tenths(off.kelvin()) + QStringLiteral(" °C");
+    const QString most = isFahrenheit ? tenths(off.kelvin() * 1.8) + QStringLiteral("\u00a0°F")
+                                      : tenths(off.kelvin()) + QStringLiteral("\u00a0°C");
     return tr("%1, at most %2 off").arg(reading({safety::kIcePoint, scale()}), most);
 }
 

@@ -15,7 +15,7 @@ struct FigureRow {
     QString key;
     QString name;
     QString amount;
-    /// "own value; reckoned: 82", "now 82"; where an input comes from.
+    /// "your own figure; reckoned: 82", "now 82"; where an input comes from.
     QString note;
     bool isOwn = false;
     /// There is more to see behind it.

@@ -53,7 +53,7 @@ constexpr std::array kFields{
     FieldWord{"tables", QT_TRANSLATE_NOOP("cinder::face::ListWords", "the tables of the line")},
     FieldWord{"minutesBefore",
               QT_TRANSLATE_NOOP("cinder::face::ListWords", "when it is done in the kitchen")},
-    FieldWord{"figure", QT_TRANSLATE_NOOP("cinder::face::ListWords", "an own value")},
+    FieldWord{"figure", QT_TRANSLATE_NOOP("cinder::face::ListWords", "your own figure")},
 };
 
 QString text(const std::string& utf8) {

@@ -24,6 +24,7 @@ Promise::~Promise() {
 void Promise::stop() {
     if (!search_) return;
     isStopped_ = true;
+    ++run_;
     search_->wait();
     search_.reset();
 }
@@ -39,13 +40,15 @@ void Promise::reckon() {
     if (!event) return;
     isStopped_ = false;
     // The thread touches nothing but its own copies; the result comes back as an event.
-    search_.reset(QThread::create([this, event = *std::move(event)] {
+    search_.reset(QThread::create([this, run = run_, event = *std::move(event)] {
         plan::Search search;
         search.stop = &isStopped_;
         auto found =
             std::make_shared<Result<app::Promise, app::Refusal>>(app::reckonPromise(event, search));
         if (isStopped_) return;
-        QMetaObject::invokeMethod(this, [this, found] {
+        QMetaObject::invokeMethod(this, [this, run, found] {
+            // A search that was stopped after its last look at `isStopped_` has nothing to say.
+            if (run != run_) return;
             search_->wait();
             search_.reset();
             found_ = std::move(*found);

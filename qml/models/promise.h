@@ -75,6 +75,7 @@ class Promise : public QObject {
     Words words_;
     std::unique_ptr<QThread> search_;
     std::atomic<bool> isStopped_{false};
+    int run_ = 0;  ///< which search may still answer
     std::optional<Result<app::Promise, app::Refusal>> found_;
     bool isKept_ = false;
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;

@@ -61,7 +61,7 @@ PromiseLine promiseLine(const app::Promise& promise, const Words& words) {
             .arg(promise.line.guests == 1 ? Words::tr("1 guest")
                                           : Words::tr("%1 guests").arg(promise.line.guests),
                  Words::span(flow.usual));
-    line.band = Words::tr("Four times of five between %1 and %2.")
+    line.band = Words::tr("8 times in 10 between %1 and %2.")
                     .arg(Words::span(flow.early), Words::span(flow.late));
     line.wait = Words::tr("All let go at once, the longest wait is about %1.")
                     .arg(Words::span(flow.longestWait));

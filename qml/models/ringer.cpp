@@ -21,9 +21,7 @@ void Ringer::attend(const app::Snapshot* day) {
     int loudness = 0;
     if (day != nullptr)
         for (const auto& timer : day->timers) {
-            const auto* card = findCard(*day, timer.task);
-            const bool isOwed = timer.dish || (card != nullptr && isOpen(*card));
-            if (!timer.isRinging(day->now) || !isOwed) continue;
+            if (!isCalling(timer, *day)) continue;
             // The newest of the loudest, so that a fresh call is not drowned by an old one.
             if (const int loud = live::loudness(timer, day->now); loud >= loudness) {
                 loudest = &timer;

@@ -115,6 +115,13 @@ bool isOpen(const TaskCard& card) {
     return isToCome(card) || isGoing(card);
 }
 
+bool isCalling(const live::Timer& timer, const app::Snapshot& day) {
+    if (!timer.isRinging(day.now)) return false;
+    if (timer.dish) return true;
+    const TaskCard* const card = findCard(day, timer.task);
+    return card != nullptr && (isOpen(*card) || timer.kind == live::TimerKind::RestOver);
+}
+
 TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     TaskRow row;
     row.key = toText(card.id.text());
@@ -137,9 +144,10 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.isDue = isOpen(card) && left <= Duration::zero();
     row.awaited =
         isToCome(card) && row.isDue && card.isLate ? RowMaker::tr("late to begin") : await.what;
-    row.countdown = isOpen(card) ? Words::countdown(left) : words_.clock(card.finish);
-    if (left < Duration::zero() && isOpen(card) && row.countdown != QLatin1String("0:00"))
-        row.countdown.prepend(QLatin1Char('+'));
+    const TimeLeft shown =
+        isOpen(card) ? Words::timeLeft(left) : TimeLeft{words_.clock(card.finish), {}};
+    row.countdown = shown.figure;
+    row.unit = shown.unit;
     row.progress = progressOf(card, day.now);
     row.turnsDone = card.turnsDone;
     row.turnCount = card.turnCount;
@@ -308,7 +316,12 @@ std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
         if (const auto* card = person.now ? findCard(day, *person.now) : nullptr) {
             const auto await = awaited(*card);
             row.now = words_.title(*card);
-            row.nowUntil = Words::countdown(await.at - day.now);
+            const Duration left = await.at - day.now;
+            const TimeLeft shown = Words::timeLeft(left);
+            row.awaited = await.what;
+            row.countdown = shown.figure;
+            row.unit = shown.unit;
+            row.isDue = left <= Duration::zero();
             row.mark = markOf(card->state);
             row.isLate = card->isLate;
         }
@@ -350,9 +363,10 @@ AlarmRow RowMaker::foodCall(const live::Timer& timer, const app::Snapshot& day) 
 std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
     std::vector<AlarmRow> rows;
     for (const auto& timer : day.timers) {
-        if (timer.dish && timer.isRinging(day.now)) rows.push_back(foodCall(timer, day));
+        if (!isCalling(timer, day)) continue;
+        if (timer.dish) rows.push_back(foodCall(timer, day));
         const auto* card = findCard(day, timer.task);
-        if (!timer.isRinging(day.now) || card == nullptr || !isOpen(*card)) continue;
+        if (card == nullptr) continue;
         AlarmRow row;
         row.key = toText(timer.name);
         row.task = toText(timer.task.text());

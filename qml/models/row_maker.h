@@ -58,5 +58,8 @@ inline constexpr const char* kLineRow = "line";
 
 [[nodiscard]] const app::TaskCard* findCard(const app::Snapshot& day, const TaskId& id);
 [[nodiscard]] bool isOpen(const app::TaskCard& card);
+/// Rings now and is still owed an answer: of the record, of a task that is not over, or of a rest
+/// that has ended by itself and waits for somebody to go on with it.
+[[nodiscard]] bool isCalling(const live::Timer& timer, const app::Snapshot& day);
 
 }  // namespace cinder::face

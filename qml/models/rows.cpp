@@ -30,6 +30,7 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, latestText),
         CINDER_ROLE(TaskRow, awaited),
         CINDER_ROLE(TaskRow, countdown),
+        CINDER_ROLE(TaskRow, unit),
         CINDER_ROLE(TaskRow, isList),
         CINDER_ROLE(TaskRow, isDue),
         CINDER_ROLE(TaskRow, progress),
@@ -51,10 +52,12 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
 
 const std::vector<Role<PersonRow>>& PersonRow::roles() {
     static const std::vector<Role<PersonRow>> all{
-        CINDER_ROLE(PersonRow, key),    CINDER_ROLE(PersonRow, name),
-        CINDER_ROLE(PersonRow, now),    CINDER_ROLE(PersonRow, nowUntil),
-        CINDER_ROLE(PersonRow, mark),   CINDER_ROLE(PersonRow, next),
-        CINDER_ROLE(PersonRow, nextAt), CINDER_ROLE(PersonRow, isLate)};
+        CINDER_ROLE(PersonRow, key),       CINDER_ROLE(PersonRow, name),
+        CINDER_ROLE(PersonRow, now),       CINDER_ROLE(PersonRow, awaited),
+        CINDER_ROLE(PersonRow, countdown), CINDER_ROLE(PersonRow, unit),
+        CINDER_ROLE(PersonRow, isDue),     CINDER_ROLE(PersonRow, mark),
+        CINDER_ROLE(PersonRow, next),      CINDER_ROLE(PersonRow, nextAt),
+        CINDER_ROLE(PersonRow, isLate)};
     return all;
 }
 
@@ -68,7 +71,8 @@ const std::vector<Role<AlarmRow>>& AlarmRow::roles() {
 
 const std::vector<Role<NoticeRow>>& NoticeRow::roles() {
     static const std::vector<Role<NoticeRow>> all{
-        CINDER_ROLE(NoticeRow, key), CINDER_ROLE(NoticeRow, text), CINDER_ROLE(NoticeRow, icon)};
+        CINDER_ROLE(NoticeRow, key), CINDER_ROLE(NoticeRow, text), CINDER_ROLE(NoticeRow, icon),
+        CINDER_ROLE(NoticeRow, verb)};
     return all;
 }
 

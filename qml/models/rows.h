@@ -38,9 +38,10 @@ struct TaskRow {
     QString startText;  ///< "11:55 · T−1:05"
     QString finishText;
     QString latestText;  ///< latest start, the same way
-    /// What is awaited, and how long: "turn 2 of 4", "3:05".
+    /// What is awaited, and how long: "turn 2 of 4", "3:05", or "11" with the unit "min".
     QString awaited;
     QString countdown;
+    QString unit;
     bool isList = false;  ///< nothing but lines to tick, begun and done by them
     bool isDue = false;   ///< the countdown has run out
     double progress = 0;  ///< of its own time, 0 to 1
@@ -65,7 +66,10 @@ struct PersonRow {
     QString key;
     QString name;
     QString now;
-    QString nowUntil;  ///< countdown
+    QString awaited;  ///< what comes then: "to pull"
+    QString countdown;
+    QString unit;
+    bool isDue = false;  ///< the countdown has run out
     QString mark;
     QString next;
     QString nextAt;  ///< "11:55 · T−1:05"
@@ -94,6 +98,7 @@ struct NoticeRow {
     QString key;
     QString text;
     QString icon;
+    QString verb;  ///< what may be done about it; empty when nothing
     static const std::vector<Role<NoticeRow>>& roles();
     friend bool operator==(const NoticeRow&, const NoticeRow&) = default;
 };

@@ -20,6 +20,7 @@ const std::vector<Role<LinePanRow>>& LinePanRow::roles() {
         CINDER_ROLE(LinePanRow, advice),
         CINDER_ROLE(LinePanRow, isDue),
         CINDER_ROLE(LinePanRow, canTap),
+        CINDER_ROLE(LinePanRow, isLast),
     };
     return all;
 }
@@ -54,7 +55,7 @@ void Serve::tellLine(const app::ServiceCards& cards) {
     line_.end = cards.isOver ? tr("All through at %1").arg(words_.clock(cards.end.usual))
                              : tr("All through about %1").arg(words_.clock(cards.end.usual));
     if (!cards.isOver) {
-        line_.band = tr("four times of five between %1 and %2")
+        line_.band = tr("8 times in 10 between %1 and %2")
                          .arg(words_.clock(cards.end.early), words_.clock(cards.end.late));
         line_.queue = cards.waiting == 0 ? tr("nobody is waiting")
                                          : tr("about %1 waiting").arg(cards.waiting);
@@ -91,6 +92,7 @@ LinePanRow Serve::row(const app::LinePanCard& card) const {
                          .arg(pan.portionPercent);
     row.isDue = card.isDue;
     row.canTap = !seen_->isReadOnly;
+    row.isLast = pan.pan >= card.pans;
     return row;
 }
 

@@ -45,6 +45,7 @@ struct LinePanRow {
     QString advice;  ///< when it runs short
     bool isDue = false;
     bool canTap = false;
+    bool isLast = false;  ///< no fresh pan follows
     static const std::vector<Role<LinePanRow>>& roles();
     friend bool operator==(const LinePanRow&, const LinePanRow&) = default;
 };

@@ -104,6 +104,10 @@ Taken SessionDoor::undo() {
 Taken SessionDoor::replan() {
     return session_.replan();
 }
+Taken SessionDoor::followClock() {
+    session_.followWallClock();
+    return {};
+}
 void SessionDoor::setPerson(std::optional<PersonId> person) {
     session_.setPerson(std::move(person));
 }

@@ -56,6 +56,7 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken answerLesson(const std::string& figure, bool isAccepted) override;
     [[nodiscard]] Taken undo() override;
     [[nodiscard]] Taken replan() override;
+    [[nodiscard]] Taken followClock() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }
     [[nodiscard]] FireDoor& fire() override { return fire_; }

@@ -29,6 +29,12 @@ const app::TaskCard* firstOpen(const app::Snapshot& day, const std::set<StationI
     return nullptr;
 }
 
+bool hasStrike(const app::Snapshot& day, const std::set<StationId>& stations, bool isAtFire) {
+    return std::any_of(day.tasks.begin(), day.tasks.end(), [&](const app::TaskCard& card) {
+        return card.kind == TaskKind::Strike && (stations.count(card.station) > 0) == isAtFire;
+    });
+}
+
 /// Nobody needs to have said so: what was left out is not done.
 bool isLeftOut(const app::TaskCard& card) {
     return card.kind == TaskKind::Strike && card.state == app::TaskState::Skipped;
@@ -57,6 +63,8 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
     LeavingRow row{QStringLiteral("fire"), tr("Fire safe"), {}, {}, {}, {}};
     const auto stations = fireStations(day);
     const auto* open = firstOpen(day, stations, true);
+    // An event without fire has nothing to make safe; one whose plan says nothing of it has.
+    const bool isAsked = stations.empty() || hasStrike(day, stations, true);
     const auto skipped =
         std::find_if(day.tasks.begin(), day.tasks.end(), [&](const app::TaskCard& card) {
             return isLeftOut(card) && stations.count(card.station) > 0;
@@ -66,9 +74,12 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
     else if (skipped != day.tasks.end())
         row.standing =
             tr("Left out: %1. Look at the coals before you go.").arg(words_.title(*skipped));
+    else if (!isAsked)
+        row.standing =
+            tr("No step asks for it: look at the coals yourself. Ash counts as hot for 48 hours.");
     else
         row.standing = tr("All is done at the fire. Ash counts as hot for 48 hours.");
-    mark(row, open == nullptr && skipped == day.tasks.end());
+    mark(row, isAsked && open == nullptr && skipped == day.tasks.end());
     return row;
 }
 
@@ -111,10 +122,14 @@ LeavingRow Strike::van() const {
 
 LeavingRow Strike::site(const app::Snapshot& day) const {
     LeavingRow row{QStringLiteral("site"), tr("Site left clean"), {}, {}, {}, {}};
-    const auto* open = firstOpen(day, fireStations(day), false);
-    row.standing =
-        open != nullptr ? tr("Not yet: %1").arg(words_.title(*open)) : tr("Everything is done");
+    const auto stations = fireStations(day);
+    const auto* open = firstOpen(day, stations, false);
+    const bool isAsked = hasStrike(day, stations, false);
+    row.standing = open != nullptr ? tr("Not yet: %1").arg(words_.title(*open))
+                   : isAsked       ? tr("Everything is done")
+                                   : tr("No step asks for it: look around yourself.");
     mark(row, open == nullptr);
+    if (open == nullptr && !isAsked) row.mark = QStringLiteral("waiting");
     return row;
 }
 
@@ -124,7 +139,7 @@ void Strike::show(const std::shared_ptr<const app::Snapshot>& day) {
     if (day) {
         rows = {fire(*day), food(*day), van(), site(*day)};
         for (const LeavingRow& row : rows)
-            if (row.mark != QLatin1String("done")) missing << row.title;
+            if (row.mark == QLatin1String("late")) missing << row.title;
     }
     const bool mayLeave = day && missing.isEmpty();
     const QString verdict =

@@ -106,11 +106,11 @@ ChartFace coreChart(const app::BatchCard& batch, const app::PieceCard& piece, In
     if (batch.minimum) plot.reach(*batch.minimum);
     plot.open();
 
-    face.name = *kind.drawnPiece == piece.number
-                    ? ChartWords::tr("Inside this piece, with the band of eight times in ten")
-                    : ChartWords::tr(
-                          "Inside piece %1, of the same class, with the band of eight times in ten")
-                          .arg(*kind.drawnPiece);
+    face.name =
+        *kind.drawnPiece == piece.number
+            ? ChartWords::tr("Inside this piece, with the band of 8 times in 10")
+            : ChartWords::tr("Inside piece %1, of the same class, with the band of 8 times in 10")
+                  .arg(*kind.drawnPiece);
     for (const auto& point : kind.curve) {
         face.likely << plot.place(point.at, point.core.likely);
         face.band << plot.place(point.at, point.core.high);

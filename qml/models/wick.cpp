@@ -48,9 +48,12 @@ void Wick::show(const app::Snapshot& day, const Words& words) {
             if (at > now + minutes(2)) hours.push_back({place(at - now, span), words.clock(at)});
     }
     const QString summary = words.fromBell(day.now) + QStringLiteral(", ") + words.clock(day.serve);
-    if (marks == marks_ && hours == hours_ && isBellAhead == isBellAhead_) return;
+    const QString clock = words.clock(day.now);
+    if (marks == marks_ && hours == hours_ && clock == clock_ && isBellAhead == isBellAhead_)
+        return;
     marks_ = std::move(marks);
     hours_ = std::move(hours);
+    clock_ = clock;
     isBellAhead_ = isBellAhead;
     summary_ = summary;
     Q_EMIT changed();

@@ -42,6 +42,8 @@ class Wick : public QObject {
     [[nodiscard]] const std::vector<Mark>& marks() const { return marks_; }
     /// Round times, nearest first; a painter leaves out those that would overlap.
     [[nodiscard]] const std::vector<Hour>& hours() const { return hours_; }
+    /// The time of day, "11:42": stands under the flame.
+    [[nodiscard]] const QString& clock() const { return clock_; }
     [[nodiscard]] bool isBellAhead() const { return isBellAhead_; }
     /// For the screen reader.
     [[nodiscard]] QString summary() const { return summary_; }
@@ -56,6 +58,7 @@ class Wick : public QObject {
   private:
     std::vector<Mark> marks_;
     std::vector<Hour> hours_;
+    QString clock_;
     bool isBellAhead_ = true;
     QString summary_;
 };

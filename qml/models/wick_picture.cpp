@@ -99,9 +99,19 @@ void WickPicture::paintMarks(QPainter& p) const {
 void WickPicture::paintHours(QPainter& p) const {
     p.setFont(font_);
     const QFontMetricsF metrics(font_);
-    std::vector<QRectF> taken{{nowX() - cord_ * 6, 0, cord_ * 14, height()},
-                              {bellX() - cord_ * 10, 0, cord_ * 30, height()}};
+    QFont strong = font_;
+    strong.setPixelSize(font_.pixelSize() * 5 / 4);
+    strong.setWeight(QFont::ExtraBold);
+    const double clockWide = QFontMetricsF(strong).horizontalAdvance(wick_->clock());
+    const double clockLeft = std::max(cord_, nowX() - clockWide / 2);
+    std::vector<QRectF> taken{
+        {0, 0, std::max(clockLeft + clockWide, nowX() + cord_ * 5) + cord_ * 2.5, height()},
+        {bellX() - cord_ * 10, 0, cord_ * 30, height()}};
     const double base = height() - metrics.descent();
+    p.setFont(strong);
+    p.setPen(ink_);
+    p.drawText(QPointF(clockLeft, base), wick_->clock());
+    p.setFont(font_);
     for (const auto& hour : wick_->hours()) {
         const double wide = metrics.horizontalAdvance(hour.text);
         const QRectF box(across(hour.at) - wide / 2 - cord_ * 2.5, 0, wide + cord_ * 5, height());

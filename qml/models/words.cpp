@@ -74,6 +74,19 @@ QString Words::countdown(Duration left) {
                  : QString::number(m) + tail;
 }
 
+QString TimeLeft::text() const {
+    return unit.isEmpty() ? figure : figure + QChar(QChar::Nbsp) + unit;
+}
+
+TimeLeft Words::timeLeft(Duration left) {
+    const auto total = wholeSeconds(left);
+    const QString sign = left < Duration::zero() && total > 0 ? QStringLiteral("+") : QString();
+    if (total < 600) return {sign + countdown(left), {}};
+    if (total < 3600) return {sign + QString::number(total / 60), tr("min")};
+    return {sign + QString::number(total / 3600) + QLatin1Char(':') + twoDigits(total / 60 % 60),
+            tr("h")};
+}
+
 SplitTime Words::splitCountdown(Duration left) {
     const auto total = wholeSeconds(left);
     return {QString::number(total / 3600) + QLatin1Char(':') + twoDigits(total / 60 % 60),
@@ -101,8 +114,8 @@ QString Words::slack(Duration slack) {
 }
 
 QString Words::temperature(Temperature t) const {
-    return settings_.isFahrenheit() ? QStringLiteral("%1 °F").arg(std::lround(t.fahrenheit()))
-                                    : QStringLiteral("%1 °C").arg(std::lround(t.celsius()));
+    return settings_.isFahrenheit() ? QStringLiteral("%1\u00a0°F").arg(std::lround(t.fahrenheit()))
+                                    : QStringLiteral("%1\u00a0°C").arg(std::lround(t.celsius()));
 }
 
 QString Words::mass(Mass mass) const {
@@ -148,7 +161,9 @@ QString Words::title(const app::TaskCard& card) const {
 
 QString Words::batch(const app::TaskCard& card) {
     if (!card.batch || card.batchCount.value_or(1) < 2) return {};
-    return tr("batch %1 of %2").arg(*card.batch).arg(card.batchCount.value_or(*card.batch));
+    return tr("batch\u00a0%1\u00a0of\u00a0%2")
+        .arg(*card.batch)
+        .arg(card.batchCount.value_or(*card.batch));
 }
 
 QString Words::state(const app::TaskCard& card) {
@@ -304,8 +319,8 @@ QString Words::notice(const app::Notice& notice, const app::Snapshot& day) const
     const auto* card = cardOf(day, notice.task);
     switch (notice.what) {
         case What::ClockJumped:
-            return tr("This device's clock was set by %1. Timers follow the new time; compare it "
-                      "with a watch.")
+            return tr("This device's clock was set by %1. Countdowns and the bell go on by the old "
+                      "time: compare with a watch.")
                 .arg(span(notice.amount));
         case What::ReadOnly:
             return tr("The journal cannot be written. Nothing is lost, nothing new is kept.");

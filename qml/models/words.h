@@ -20,6 +20,13 @@ struct SplitTime {
     friend bool operator==(const SplitTime&, const SplitTime&) = default;
 };
 
+/// A countdown: "9:59", or "11" and "min", or "1:05" and "h".
+struct TimeLeft {
+    QString figure;
+    QString unit;  ///< empty to the second
+    [[nodiscard]] QString text() const;
+};
+
 class Words {
     Q_DECLARE_TR_FUNCTIONS(cinder::face::Words)
 
@@ -44,6 +51,9 @@ class Words {
     [[nodiscard]] QString clockAndBell(Instant at) const;
     /// "4:05", "1:04:05"; the size only, rounded so that it reaches 0:00 when it is due.
     [[nodiscard]] static QString countdown(Duration left);
+    /// What is left until a moment, or "+4:10" since: to the second when it is near, in whole
+    /// minutes from ten on, so that it is not read as a time of day.
+    [[nodiscard]] static TimeLeft timeLeft(Duration left);
     /// Hours and minutes large, seconds small. Size only.
     [[nodiscard]] static SplitTime splitCountdown(Duration left);
     /// "12 min", "1 h 05 min", "40 s"; size only.

@@ -41,8 +41,8 @@ Item {
         visible: root.canCorrect
         width: visible ? implicitWidth : 0
         size: Type.body
-        text: qsTr("Correct")
-        Accessible.name: qsTr("Correct %1").arg(root.about)
+        text: qsTr("Amend")
+        Accessible.name: qsTr("Amend %1").arg(root.about)
         onClicked: root.correct()
     }
 }

@@ -33,7 +33,7 @@ Flickable {
             spacing: Space.apart
             visible: root.figures.canBeOwn
 
-            PressPlate { text: qsTr("Put an own value"); size: Type.body; onClicked: root.figures.ask("value") }
+            PressPlate { text: qsTr("Use your own figure"); size: Type.body; onClicked: root.figures.ask("value") }
             PressPlate { visible: root.figures.isOwn; tone: "water"; size: Type.body; text: qsTr("Back to reckoned"); onClicked: root.figures.restore() }
         }
         FigureGroup {

@@ -14,9 +14,12 @@ Item {
     property bool isNarrow: false
     signal leave()
     readonly property bool isOpen: root.editor.place !== ""
+    /// Where there is room a part is always open, and the way back from it leads out.
+    readonly property bool isAtTop: !root.isNarrow && root.editor.place === root.editor.part
     property string sheet: ""
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Edit the event")
+    Component.onCompleted: if (!root.isNarrow) root.editor.goWhereNeeded()
 
     Item {
         id: head
@@ -24,7 +27,7 @@ Item {
         width: parent.width
         height: Math.max(way.height, words.height) + 2 * Space.small
 
-        PressPlate { id: way; x: Space.margin; y: Space.small; width: Space.touch; glyph: Icons.back; Accessible.name: root.isOpen ? qsTr("One page back") : qsTr("Leave the editor"); onClicked: if (!root.editor.back()) root.leave() }
+        PressPlate { id: way; x: Space.margin; y: Space.small; width: Space.touch; glyph: Icons.back; Accessible.name: root.isOpen && !root.isAtTop ? qsTr("One page back") : qsTr("Leave the editor"); onClicked: if (root.isAtTop || !root.editor.back()) root.leave() }
         Column {
             id: words
             anchors.left: way.right

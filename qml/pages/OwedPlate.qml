@@ -18,12 +18,14 @@ T.AbstractButton {
         id: words
         anchors.left: shape.right
         anchors.leftMargin: Space.gap
-        anchors.right: parent.right
-        anchors.rightMargin: Space.margin
+        anchors.right: way.left
+        anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         text: root.text
         size: Type.lead
         isStrong: true
+        maximumLineCount: 6
         Accessible.ignored: true
     }
+    Glyph { id: way; anchors.right: parent.right; anchors.rightMargin: Space.margin; anchors.verticalCenter: parent.verticalCenter; path: Icons.forward; color: Theme.ember }
 }

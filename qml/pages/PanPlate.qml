@@ -14,6 +14,7 @@ T.AbstractButton {
     required property string last
     required property string leftover
     required property string countdown
+    required property string unit
     required property string clock
     required property string mark
     required property bool isBad
@@ -51,7 +52,7 @@ T.AbstractButton {
             width: parent.width
             spacing: Space.gap
 
-            Figure { id: left; text: root.countdown; size: root.isClock ? Type.countdown : Type.figure; Accessible.ignored: true }
+            Countdown { id: left; figure: root.countdown; unit: root.unit; size: root.isClock ? Type.countdown : Type.figure }
             Label { anchors.verticalCenter: left.verticalCenter; width: parent.width - left.width - Space.gap; text: root.clock; size: Type.small; Accessible.ignored: true }
         }
     }

@@ -12,7 +12,7 @@ Item {
     required property color ink
     implicitHeight: words.height
 
-    StateMark { id: mark; visible: root.isFaulty; x: Space.margin; anchors.verticalCenter: parent.verticalCenter; mark: "late" }
+    StateMark { id: mark; visible: root.isFaulty; x: Space.margin; anchors.verticalCenter: parent.verticalCenter; mark: "late"; color: root.ink === Theme.ink ? Theme.ember : root.ink }
     Column {
         id: words
         anchors.left: parent.left

@@ -19,7 +19,7 @@ Item {
     Grid {
         anchors.verticalCenter: parent.verticalCenter
         x: root.isLeading ? Space.wide : Math.round((parent.width - width) / 2)
-        columns: root.isStacked || !drawing.visible ? 1 : 2
+        columns: root.isStacked || !drawing.visible || root.text === "" ? 1 : 2
         spacing: root.isStacked ? Space.small : Space.gap
         horizontalItemAlignment: Grid.AlignHCenter
         verticalItemAlignment: Grid.AlignVCenter

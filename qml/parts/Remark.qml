@@ -16,6 +16,8 @@ Row {
     Accessible.name: root.text
 
     Glyph {
+        // In the middle of the first line.
+        y: Math.round((first.height - height) / 2)
         path: root.glyph
         size: Space.mark
         color: root.tint
@@ -28,4 +30,5 @@ Row {
         maximumLineCount: root.lines
         Accessible.ignored: true
     }
+    FontMetrics { id: first; font.family: Type.family; font.pixelSize: Type.small }
 }

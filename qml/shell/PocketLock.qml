@@ -79,14 +79,27 @@ Rectangle {
         visible: !root.isCalling
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: slide.top
-        anchors.bottomMargin: Space.wide
-        width: slide.width
+        anchors.bottomMargin: Space.gap
+        width: root.isNarrow ? slide.width : Math.min(parent.width - 2 * Space.wide, Space.column * 2)
+        spacing: Space.small
 
-        Heading { width: parent.width; text: qsTr("Next") }
+        Grid {
+            id: crew
+            width: parent.width
+            columns: root.isNarrow ? 1 : 2
+            spacing: Space.small
+
+            Repeater {
+                model: root.day.people
+
+                PersonPlate { width: (crew.width - Space.small * (crew.columns - 1)) / crew.columns; visible: index < (root.isNarrow ? 3 : 2) }
+            }
+        }
+        Heading { width: parent.width; visible: !root.isNarrow || root.day.people.count < 3; text: qsTr("Next") }
         Repeater {
             model: root.day.ahead
 
-            TaskLine { width: coming.width; visible: index < (root.isNarrow ? 2 : 4) }
+            TaskLine { width: coming.width; visible: index < (root.isNarrow ? 3 - root.day.people.count : 2) }
         }
     }
     Slide {

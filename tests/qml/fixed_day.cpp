@@ -51,7 +51,7 @@ void addFire(std::vector<app::TaskCard>& tasks) {
     lamb.turnsDone = 1;
     lamb.turnCount = 4;
     lamb.nextTurn = kBell - minutes(78) + seconds(95);
-    auto chicken = card("thighs/1", both("Chicken thighs, finish", "Contramuslos, terminar"),
+    auto chicken = card("thighs/1", both("Chicken thighs, finish", "Muslos, terminar"),
                         TaskKind::Cook, "fire", -92, 14, TaskState::Over, "ines");
     tasks.push_back(card("light", both("Light the charcoal", "Encender el carbón"), TaskKind::Fire,
                          "fire", -118, 25, TaskState::Done, "ines"));
@@ -69,6 +69,7 @@ void addFire(std::vector<app::TaskCard>& tasks) {
     second.plannedFinish = second.finish = second.start + minutes(32);
     second.work = {{second.start, second.finish, second.people, plan::HandsOn::Act::PutOn}};
     second.slack = minutes(4);
+    second.latestStart = second.start + second.slack;
     second.isCritical = true;
     tasks.push_back(second);
     tasks.push_back(card("slice", both("Slice the lamb", "Cortar el cordero"), TaskKind::Slice,
@@ -85,10 +86,10 @@ void addTable(std::vector<app::TaskCard>& tasks) {
         {both("Two long tables under the trees", "Dos mesas largas bajo los árboles"), true},
         {both("Linen, clipped against wind", "Manteles, con pinzas por el viento"), false},
         {both("Plates at the guests' end", "Platos al lado de los invitados"), false}};
-    auto chafers = card("chafers", both("Chafers and fuel", "Chafers y combustible"),
+    auto chafers = card("chafers", both("Chafers and fuel", "Calientaplatos y combustible"),
                         TaskKind::SetUp, "table", -70, 12, TaskState::Ready, "tomas");
     chafers.checklist = {
-        {both("Four chafers, water in", "Cuatro chafers con agua"), false},
+        {both("Four chafers, water in", "Cuatro calientaplatos con agua"), false},
         {both("Fuel lit, lids on", "Combustible encendido, tapas puestas"), false}};
     tasks.push_back(linen);
     tasks.push_back(chafers);

@@ -137,6 +137,7 @@ class FixedDoor final : public Door {
     }
     [[nodiscard]] Taken undo() override { return note("undo"); }
     [[nodiscard]] Taken replan() override { return note("replan"); }
+    [[nodiscard]] Taken followClock() override { return note("clock"); }
     [[nodiscard]] FoodDoor& food() override { return record; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }
     [[nodiscard]] FireDoor& fire() override { return fire_; }

@@ -37,7 +37,8 @@ Result<app::Debrief, app::Refusal> FixedDoor::debrief() {
         review("linen", both("Tables and linen", "Mesas y manteles"), -110, 36, -108, 74, true),
         review("lamb/1", both("Lamb legs on the grate", "Piernas de cordero a la parrilla"), -85,
                32, -81, 38),
-        review("chafers", both("Chafers and fuel", "Chafers y combustible"), -70, 12, -30, 11),
+        review("chafers", both("Chafers and fuel", "Calientaplatos y combustible"), -70, 12, -30,
+               11),
         review("slice", both("Slice the lamb", "Cortar el cordero"), -18, 10, -14, 12),
         review("serve", both("Serve", "Servir"), 0, 45, 2, 38),
     };

@@ -124,7 +124,7 @@ app::FireCards orchardFire(Instant now) {
     app::BatchCard thighs;
     thighs.task = TaskId("thighs/1");
     thighs.dish = DishId("thighs");
-    thighs.dishName = both("Chicken thighs", "Contramuslos de pollo");
+    thighs.dishName = both("Chicken thighs", "Muslos de pollo");
     thighs.grate = ResourceId("small");
     thighs.isLaid = true;
     thighs.laid = now - minutes(14);

@@ -61,7 +61,7 @@ void addPans(Table& table) {
         table.pan("stew", "Bean and squash stew", "Guiso de frijol y calabaza", 1, Food::Plant);
     stew.standing.control = Control::Hot;
     stew.standing.lastReading = safety::inFahrenheit(128);
-    stew.standing.lastMeasured = now - minutes(62);
+    stew.standing.lastMeasured = now - minutes(1);
     stew.standing.measureBy = now + minutes(58);
     const auto bad = table.write(measured(stew.pan, Purpose::HoldHot, 128, now - minutes(1)));
     stew.standing.open.push_back({bad,

@@ -56,13 +56,13 @@ void changeTheLamb(const Glass& glass) {
     REQUIRE(lamb(walk).pullAt);
     CHECK(lamb(walk).meat == event::Meat::Lamb);
 
-    choose(walk, "Medium, pulled at 135 °F");
+    choose(walk, "Medium, pulled at 135\u00a0°F");
     CHECK(lamb(walk).doneness == event::Doneness::Medium);
     CHECK_FALSE(lamb(walk).pullAt);
     choose(walk, "Pork");
-    choose(walk, "Medium, pulled at 140 °F");
+    choose(walk, "Medium, pulled at 140\u00a0°F");
     CHECK(lamb(walk).meat == event::Meat::Pork);
-    CHECK(walk.find(QAccessible::RadioButton, text("Rare, pulled at 117 °F")) == nullptr);
+    CHECK(walk.find(QAccessible::RadioButton, text("Rare, pulled at 117\u00a0°F")) == nullptr);
     choose(walk, "Own temperature");
     CHECK_FALSE(lamb(walk).doneness);
     CHECK(lamb(walk).pullAt->celsius() == Approx(60));
@@ -78,9 +78,9 @@ void changeTheLamb(const Glass& glass) {
     };
     const auto before = waits();
     tap(walk, "Wait for something more");
-    tap(walk, "Wait: Hand-wash station");
+    tap(walk, "Wait for it: Hand-wash station");
     CHECK(waits() == before + 1);
-    tap(walk, "Take out: Hand-wash station: wait no longer");
+    tap(walk, "Take out: No longer wait for Hand-wash station");
     CHECK(waits() == before);
     tap(walk, "One page back");
 

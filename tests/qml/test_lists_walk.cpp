@@ -60,7 +60,7 @@ void overridePlates(const Glass& glass) {
     walk.touch(walk.seekButton(text("Plates")));
     CHECK(walk.lists().figures()->isOpen());
     CHECK(isReadable(walk.app.root(), text("What went into it")));
-    walk.touch(walk.seekButton(text("Put an own value")));
+    walk.touch(walk.seekButton(text("Use your own figure")));
     walk.type("150");
     const auto set = walk.note<journal::FigureSet>(walk.button(text("Keep")));
     CHECK(set.figure == "supply/plates");

@@ -96,7 +96,7 @@ TEST_CASE("degrees and weights are chosen apart") {
     const Words words(settings);
     CHECK(isCustomaryFor(Kind::Temperature, settings));
     CHECK_FALSE(isCustomaryFor(Kind::Mass, settings));
-    CHECK(words.temperature(Temperature::fromCelsius(57)) == QStringLiteral("135 °F"));
+    CHECK(words.temperature(Temperature::fromCelsius(57)) == QStringLiteral("135\u00a0°F"));
     CHECK(words.mass(Mass::fromKilograms(18)) == QLatin1String("18 kg"));
     settings.setFahrenheit(false);
     settings.setCustomary(true);

@@ -97,6 +97,7 @@ bool Evolution::justify(std::size_t direction, const Individual& from, Individua
 }
 
 void Evolution::admit(const Schedule& schedule) {
+    hasFormer_ = true;
     const Project& forward = arena_.forward;
     Draft known(forward);
     for (Member j = 0; j < forward.size(); ++j) {
@@ -133,9 +134,11 @@ void Evolution::resize(std::int64_t schedules) {
 
 void Evolution::raise(const Limits& limits) {
     // From any order at all to a marked preference: samples that all lean one way leave out what a
-    // few instances need. With maximum lags an order that leans nowhere mostly costs repairs.
-    const double leastEager = arena_.backward.hasMaxLags ? 1.0 : 0.0;
-    const double spread = arena_.backward.hasMaxLags ? 1.0 : 2.0;
+    // few instances need. A re-plan, with maximum lags and few schedules, has no time for orders
+    // that lean nowhere: they mostly cost repairs.
+    const bool isHurried = hasFormer_ && arena_.backward.hasMaxLags;
+    const double leastEager = isHurried ? 1.0 : 0.0;
+    const double spread = isHurried ? 1.0 : 2.0;
     for (std::size_t i = 0; i < size_ && !hasEnded(limits); ++i) {
         rules_[kBackward].sample(rng_, i == 0 ? 40.0 : leastEager + spread * rng_.unit(),
                                  sequence_);

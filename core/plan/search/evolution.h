@@ -68,6 +68,7 @@ class Evolution {
     Draft best_;
     std::int64_t bestCost_ = 0;
     bool hasBest_ = false;
+    bool hasFormer_ = false;
     std::int32_t staleRounds_ = 0;
     double wildness_ = 1.0;  ///< of mutations; grows while children are there already
 };

@@ -107,6 +107,19 @@ TEST_CASE("the clock of time control starts once and survives an undo that comes
     CHECK(day.session->look()->food.toDiscard >= 1);
 }
 
+TEST_CASE("what must be discarded is no longer asked to be measured") {
+    FoodDay day;
+    const auto isAsked = [&] {
+        const auto& checks = day.session->look()->food.checks;
+        return std::any_of(checks.begin(), checks.end(), [](const safety::PlannedCheck& check) {
+            return check.dish == kSlaw.dish && !check.isDone;
+        });
+    };
+    REQUIRE(isAsked());
+    REQUIRE(day.session->discardFood(kSlaw));
+    CHECK_FALSE(isAsked());
+}
+
 TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     FoodDay day;
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),

@@ -120,6 +120,32 @@ TEST_CASE("split work that is under way is still left for the turns of others") 
     CHECK(replanned->movedStarts == 0);
 }
 
+TEST_CASE("a rest of the day that cannot be done is proved so where a proof is wanted and quick") {
+    // Units 2, 3, 2, 3, 2 on 4 need four rounds of seven minutes; their work alone would fit 21.
+    Problem problem = emptyKitchen(0);
+    problem.resources.push_back({ResourceId("oven"), LocalText("Oven"), 4, {}});
+    for (int i = 0; i < 5; ++i) {
+        problem.tasks.push_back(standing(std::to_string(i), minutes(7)));
+        problem.tasks.back().uses = {{0, 2 + i % 2}};
+    }
+    const auto refusal = [](const Problem& day, const Search& search) {
+        const auto first = makePlan(day);
+        REQUIRE(first.has_value());
+        const std::vector<Actual> actuals(day.tasks.size());
+        const auto again = replan(day, first->schedule, {actuals, at(-25), Duration{0}}, search);
+        REQUIRE_FALSE(again.has_value());
+        return again.error().why;
+    };
+    CHECK(refusal(problem, {}) == NoPlan::Why::Impossible);
+    Search withoutProof;
+    withoutProof.budget.exactNodes = 0;
+    CHECK(refusal(problem, withoutProof) == NoPlan::Why::NotFound);
+    // Beyond 150 tasks a contradiction costs too much to look for one while people wait.
+    for (int i = 0; i < 150; ++i)
+        problem.tasks.push_back(standing("sign " + std::to_string(i), minutes(1)));
+    CHECK(refusal(problem, {}) == NoPlan::Why::NotFound);
+}
+
 TEST_CASE("invented days that slip are planned again without breaking a rule") {
     int replannedDays = 0;
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {

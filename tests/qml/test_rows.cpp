@@ -1,0 +1,122 @@
+/// What the rows of a board say, and which timers call.
+
+#include <catch2/catch.hpp>
+
+#include "day.h"
+#include "fixed_day.h"
+#include "row_maker.h"
+#include "settings.h"
+#include "strike.h"
+
+using namespace cinder;
+using namespace cinder::face;
+using namespace cinder::face::fixed;
+using std::chrono::hours;
+using std::chrono::minutes;
+using std::chrono::seconds;
+
+namespace {
+
+/// Words for the orchard's day.
+struct Speaker {
+    explicit Speaker(const app::Snapshot& day) : settings(QString()), words(settings), rows(words) {
+        words.setPlace(day.offset, day.serve);
+    }
+    Settings settings;
+    Words words;
+    RowMaker rows;
+};
+
+app::TaskCard& cardIn(app::Snapshot& day, const char* id) {
+    const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
+                                 [&](const auto& card) { return card.id == TaskId(id); });
+    REQUIRE(at != day.tasks.end());
+    return *at;
+}
+
+live::Timer restOver(const app::Snapshot& day) {
+    live::Timer timer;
+    timer.name = "rest:rest/0";
+    timer.kind = live::TimerKind::RestOver;
+    timer.task = TaskId("rest/0");
+    timer.due = day.now - seconds(20);
+    return timer;
+}
+
+QString said(Strike& strike, const char* key, const char* role) {
+    RowList& rows = *strike.lines();
+    const auto names = rows.roleNames();
+    for (int i = 0; i < rows.rowCount(); ++i) {
+        const auto index = rows.index(i);
+        if (rows.data(index, names.key("key")).toString() == QLatin1String(key))
+            return rows.data(index, names.key(role)).toString();
+    }
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("a countdown is to the second when it is near and never looks like a time of day") {
+    CHECK(Words::timeLeft(seconds(599)).text() == QStringLiteral("9:59"));
+    CHECK(Words::timeLeft(seconds(600)).text() == QStringLiteral("10\u00a0min"));
+    CHECK(Words::timeLeft(seconds(659)).text() == QStringLiteral("10\u00a0min"));
+    CHECK(Words::timeLeft(hours(1) + minutes(8)).text() == QStringLiteral("1:08\u00a0h"));
+    CHECK(Words::timeLeft(seconds(0)).text() == QStringLiteral("0:00"));
+    CHECK(Words::timeLeft(-seconds(90)).text() == QStringLiteral("+1:30"));
+    CHECK(Words::timeLeft(-minutes(12)).text() == QStringLiteral("+12\u00a0min"));
+}
+
+TEST_CASE("a rest that ended by itself calls until somebody goes on with it") {
+    app::Snapshot day = orchardLunch(false);
+    cardIn(day, "rest/0").state = app::TaskState::Done;
+    day.timers = {restOver(day)};
+    REQUIRE(isCalling(day.timers.front(), day));
+    const auto calls = Speaker(day).rows.ringing(day);
+    REQUIRE(calls.size() == 1);
+    CHECK(calls.front().icon == QLatin1String("rest"));
+    CHECK(calls.front().actVerb.isEmpty());
+
+    day.timers.front().kind = live::TimerKind::Pull;
+    CHECK_FALSE(isCalling(day.timers.front(), day));
+}
+
+TEST_CASE("who is needed now is told apart from who has time, with what is awaited") {
+    app::Snapshot day = orchardLunch(false);
+    auto rows = Speaker(day).rows.people(day);
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].isDue);
+    CHECK(rows[0].awaited == QLatin1String("pull"));
+    CHECK_FALSE(rows[1].isDue);
+    day.now += minutes(2);
+    rows = Speaker(day).rows.people(day);
+    CHECK(rows[0].countdown == QLatin1String("+2:00"));
+}
+
+TEST_CASE("a fire of which no step says that it is out is not called safe") {
+    FixedDoor door(orchardLunch(false));
+    Settings settings{QString()};
+    Strike strike(door, settings);
+    auto& card = cardIn(door.day, "strike");
+    card.state = app::TaskState::Done;
+    strike.show(door.look());
+    CHECK(said(strike, "fire", "mark") == QLatin1String("done"));
+    card.station = StationId("prep");
+    strike.show(door.look());
+    CHECK(said(strike, "fire", "mark") == QLatin1String("late"));
+    CHECK(said(strike, "fire", "standing").contains(QLatin1String("look at the coals")));
+}
+
+TEST_CASE("a clock that was set can be said to be right, by touch of the notice") {
+    app::Snapshot snapshot = orchardLunch(false);
+    snapshot.notices = {{app::Notice::What::ClockJumped, {}, hours(1)}};
+    FixedDoor door(std::move(snapshot));
+    Settings settings{QString()};
+    Day day(door, settings);
+    day.beat();
+    REQUIRE(day.notices()->rowCount() == 1);
+    const auto names = day.notices()->roleNames();
+    CHECK_FALSE(
+        day.notices()->data(day.notices()->index(0), names.key("verb")).toString().isEmpty());
+    day.followClock();
+    CHECK(door.touches.back() == "clock");
+}
