@@ -3051,6 +3051,10 @@
         <translation>%1, charola %2</translation>
     </message>
     <message>
+        <source>%1, pans %2</source>
+        <translation>%1, charolas %2</translation>
+    </message>
+    <message>
         <source>Pan %1</source>
         <translation>Charola %1</translation>
     </message>

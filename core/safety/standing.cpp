@@ -33,6 +33,10 @@ Span spanOf(TimeRule rule) {
     return rule == TimeRule::ColdLong ? Span::TimeControlLong : Span::TimeControl;
 }
 
+bool hasWarmest(TimeRule rule) {
+    return rule == TimeRule::ColdLong || rule == TimeRule::Fresh;
+}
+
 Degree startOf(TimeRule rule) {
     switch (rule) {
         case TimeRule::Hot:

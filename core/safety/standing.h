@@ -128,6 +128,9 @@ struct Standing {
 [[nodiscard]] std::optional<Degree> limitOf(Purpose purpose, event::Food food,
                                             bool isRoast = false);
 
+/// Whether food under this time control is lost as soon as it is above `Degree::TimeWarmest`.
+[[nodiscard]] bool hasWarmest(TimeRule rule);
+
 /// How warm or cold food must be when its time control starts, and how long that lasts.
 [[nodiscard]] Degree startOf(TimeRule rule);
 [[nodiscard]] Span spanOf(TimeRule rule);

@@ -79,16 +79,29 @@ void FoodEntry::measureCheck(const QString& name) {
     if (!day_) return;
     for (const safety::PlannedCheck& check : day_->food.checks) {
         if (toText(check.name) != name) continue;
-        pan_ = {check.dish, 0};
-        // The first pan of the dish that is still there; the whole dish while it has none.
-        for (const app::FoodPanCard& card : day_->food.pans)
-            if (card.pan.dish == check.dish && card.standing.control != Control::Discarded) {
-                pan_ = card.pan;
-                break;
-            }
+        pan_ = panToRead(check);
         purpose_ = check.purpose;
-        begin(Mode::Measure);
+        // What was cooled is not hot again because the plan says so.
+        const app::FoodPanCard* card = this->card();
+        const bool isHold = check.purpose == Purpose::HoldHot || check.purpose == Purpose::HoldCold;
+        if (card && isHold && card->standing.cooling) purpose_ = card->nextPurpose;
+        return begin(Mode::Measure);
     }
+}
+
+/// The pan still to read that can wait the least; the whole dish while it has none.
+safety::Pan FoodEntry::panToRead(const safety::PlannedCheck& check) const {
+    const auto isThere = [&](const safety::Pan& pan) {
+        return std::any_of(day_->food.pans.begin(), day_->food.pans.end(),
+                           [&](const app::FoodPanCard& card) { return card.pan == pan; });
+    };
+    for (const safety::Pan& pan : check.missing)
+        if (isThere(pan)) return pan;
+    for (const app::FoodPanCard& card : day_->food.pans)
+        if (card.pan.dish == check.dish && card.standing.control != Control::Discarded &&
+            !card.standing.lost)
+            return card.pan;
+    return {check.dish, 0};
 }
 
 void FoodEntry::openPan(const QString& key) {

@@ -179,6 +179,44 @@ TEST_CASE("checks that are due call together, once, and fewer when some are answ
     CHECK(calls().empty());
 }
 
+TEST_CASE("a second pan nobody reads is named by its check and calls again before it is lost") {
+    FoodDay day;
+    const safety::Pan second{kStew.dish, 2};
+    const auto read = [&](const safety::Pan& pan) {
+        REQUIRE(
+            day.session->measureFood(pan, safety::Purpose::HoldHot, safety::inCelsius(70), kProbe));
+    };
+    const auto calls = [&](const std::string& stem) {
+        std::vector<live::Timer> ringing;
+        for (const auto& timer : day.session->look()->timers)
+            if (timer.dish == kStew.dish && timer.name.find(stem) == 0 &&
+                timer.isRinging(day.session->now()))
+                ringing.push_back(timer);
+        return ringing;
+    };
+    read(kStew);
+    read(second);
+    const Instant started = day.clock.wall();
+    while (calls("food:hold:").empty() && day.clock.wall() < started + 90min)
+        day.wait(1min);
+    REQUIRE(calls("food:hold:").size() == 1);
+    CHECK_FALSE(calls("food:hold:")[0].pan);
+    read(kStew);
+    REQUIRE(calls("food:hold:").size() == 1);
+    CHECK(calls("food:hold:")[0].pan == 2);
+
+    // Silenced and not read: USDA FSIS, 2-hour rule, less our 20 min.
+    REQUIRE(day.session->acknowledge(calls("food:hold:")[0].name));
+    day.clock.advance(started + 99min - day.clock.wall());
+    CHECK(calls("food:last:").empty());
+    day.wait(1min);
+    REQUIRE(calls("food:last:").size() == 1);
+    CHECK(calls("food:last:")[0].pan == 2);
+    CHECK_FALSE(day.pan(second).standing.lost);
+    read(second);
+    CHECK(calls("food:last:").empty());
+}
+
 TEST_CASE("the end of time control calls for the discard, and cooling food is asked after") {
     FoodDay day;
     REQUIRE(day.session->leaveControl(kSlaw, safety::TimeRule::Cold, safety::inCelsius(4), kProbe));
