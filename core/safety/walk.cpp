@@ -146,7 +146,7 @@ void Walk::operator()(const Measured& measured) {
 }
 
 void Walk::takeInTime(const Measured& measured) {
-    if (standing_.time->rule == TimeRule::ColdLong && !meetsAll(Degree::TimeWarmest, measured))
+    if (hasWarmest(standing_.time->rule) && !meetsAll(Degree::TimeWarmest, measured))
         return lose(Lost::Why::TooWarm, measured.at, measured.entry);
     if (!measured.isTrusted) return;
     standing_.lastMeasured = measured.at;
@@ -222,7 +222,14 @@ void Walk::close(Instant now) {
 // --- time control and cooling --------------------------------------------------------------------
 
 bool Walk::isGoodStart(const TimeStart& start) const {
-    return start.isTrusted && limits_.meets(startOf(start.left.rule), start.left.reading);
+    const Reading& reading = start.left.reading;
+    const bool isFresh = start.left.rule == TimeRule::Fresh;
+    // What was kept cold, and all meat, fish and egg, starts as cold food does.
+    const bool mustBeCold =
+        isFresh && (standing_.control != Control::None || !mayBeFresh(rule_.food));
+    return start.isTrusted && limits_.meets(startOf(start.left.rule), reading) &&
+           (!isFresh || limits_.meets(Degree::TimeWarmest, reading)) &&
+           (!mustBeCold || limits_.meets(Degree::TimeStartCold, reading));
 }
 
 void Walk::operator()(const TimeStart& start) {
@@ -231,6 +238,9 @@ void Walk::operator()(const TimeStart& start) {
     if (isOver()) return;
     const Instant discardAt = left.at + length(spanOf(left.rule));
     if (standing_.control == Control::Time) {  // the clock runs already; it can only get shorter
+        const bool isTooWarm =
+            hasWarmest(standing_.time->rule) && !limits_.meets(Degree::TimeWarmest, left.reading);
+        if (isTooWarm) return lose(Lost::Why::TooWarm, left.at, start.entry);
         standing_.time->discardAt = std::min(standing_.time->discardAt, discardAt);
         return;
     }

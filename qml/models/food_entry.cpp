@@ -11,7 +11,6 @@ namespace cinder::face {
 
 namespace {
 
-using safety::Control;
 using safety::Purpose;
 using safety::TimeRule;
 
@@ -87,21 +86,6 @@ void FoodEntry::measureCheck(const QString& name) {
         if (card && isHold && card->standing.cooling) purpose_ = card->nextPurpose;
         return begin(Mode::Measure);
     }
-}
-
-/// The pan still to read that can wait the least; the whole dish while it has none.
-safety::Pan FoodEntry::panToRead(const safety::PlannedCheck& check) const {
-    const auto isThere = [&](const safety::Pan& pan) {
-        return std::any_of(day_->food.pans.begin(), day_->food.pans.end(),
-                           [&](const app::FoodPanCard& card) { return card.pan == pan; });
-    };
-    for (const safety::Pan& pan : check.missing)
-        if (isThere(pan)) return pan;
-    for (const app::FoodPanCard& card : day_->food.pans)
-        if (card.pan.dish == check.dish && card.standing.control != Control::Discarded &&
-            !card.standing.lost)
-            return card.pan;
-    return {check.dish, 0};
 }
 
 void FoodEntry::openPan(const QString& key) {
@@ -203,6 +187,7 @@ void FoodEntry::choose(const QString& key) {
     switch (step_) {
         case Step::Pans:
             pan_ = panOf(key);
+            dropWhatDoesNotFit();
             return go(Step::Keys);
         case Step::Purposes:
             if (mode_ == Mode::Leave)
@@ -240,7 +225,9 @@ void FoodEntry::doDeed(const QString& deed) {
         return begin(Mode::Measure);
     }
     if (deed == QLatin1String("leave")) {
-        rule_ = card()->standing.control == Control::Cold ? TimeRule::Cold : TimeRule::Hot;
+        const auto rules = rulesToLeaveBy();
+        if (rules.empty()) return;
+        rule_ = rules.front();
         return begin(Mode::Leave);
     }
     if (deed == QLatin1String("cool")) return take(door_.beginCooling(pan_));

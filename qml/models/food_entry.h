@@ -117,6 +117,8 @@ class FoodEntry : public QObject {
     void doDeed(const QString& deed);
     void settle();
     [[nodiscard]] const app::FoodPanCard* card() const;
+    [[nodiscard]] std::vector<safety::TimeRule> rulesToLeaveBy() const;
+    void dropWhatDoesNotFit();
     [[nodiscard]] safety::Pan panToRead(const safety::PlannedCheck& check) const;
     /// The reading out of limit that the sheet is about.
     [[nodiscard]] const safety::OpenReading* open() const;
