@@ -109,9 +109,12 @@ bool Walk::isGood(Purpose purpose, const Measured& measured) const {
 }
 
 /// What a reading has to show: food that was raw until now must be cooked, food that was cold must
-/// be reheated, whatever the person at the keypad called it.
+/// be reheated, whatever the person at the keypad called it. For food that does not cool.
 Purpose Walk::meant(const Measured& measured) const {
-    const Purpose said = measured.purpose;
+    Purpose said = measured.purpose;
+    // Nothing cools here. What is cold is held cold; anything else would have been hot before.
+    if (said == Purpose::Cooling)
+        said = standing_.control == Control::Cold ? Purpose::HoldCold : Purpose::HoldHot;
     const bool isHot = isHotPurpose(said) || isReheat(said) || said == Purpose::Cook;
     if (isHot && isRaw()) return Purpose::Cook;
     const bool wasCold = standing_.control == Control::Cold;
@@ -132,7 +135,6 @@ void Walk::operator()(const Measured& measured) {
     if (isOver()) return;
     if (standing_.control == Control::Cooling) return cool(measured);
     if (standing_.control == Control::Time) return takeInTime(measured);
-    if (measured.purpose == Purpose::Cooling) return;
     const Purpose purpose = meant(measured);
     if (isGood(purpose, measured)) {
         if (measured.isTrusted) takeGood(purpose, measured);
