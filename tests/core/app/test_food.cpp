@@ -107,6 +107,38 @@ TEST_CASE("the clock of time control starts once and survives an undo that comes
     CHECK(day.session->look()->food.toDiscard >= 1);
 }
 
+TEST_CASE("raw meat stays raw on the record when its cooking is left out of the plan") {
+    FoodDay day;
+    const safety::Pan lamb{DishId{"lamb"}, 1};
+    const auto toServe = [&] { return day.pan(lamb).standing.mayServe; };
+    int skipped = 0;
+    for (const auto& card : day.session->look()->tasks)
+        if (card.id.text().find("lamb/") == 0 && card.kind == plan::TaskKind::Cook) {
+            REQUIRE(day.session->skip(card.id));
+            ++skipped;
+        }
+    REQUIRE(skipped > 0);
+    REQUIRE(
+        day.session->measureFood(lamb, safety::Purpose::ArriveCold, safety::inCelsius(3), kProbe));
+    CHECK_FALSE(toServe());
+    // FDA Food Code 2022, 3-401.11(A)(1): whole meat, 63 degC for 15 s.
+    REQUIRE(day.session->measureFood(lamb, safety::Purpose::Cook, safety::inCelsius(63), kProbe));
+    CHECK(toServe());
+}
+
+TEST_CASE("fresh leaves control only what was neither kept cold nor is meat, fish or egg") {
+    FoodDay day;
+    const auto leave = [&](const char* dish) {
+        return day.session->leaveControl({DishId{dish}, 0}, safety::TimeRule::Fresh,
+                                         safety::inCelsius(20), kProbe);
+    };
+    CHECK_FALSE(leave("chicken"));
+    REQUIRE(
+        day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(4), kProbe));
+    CHECK_FALSE(leave("slaw"));
+    CHECK(leave("tomato-sauce"));
+}
+
 TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     FoodDay day;
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),
@@ -194,6 +226,7 @@ TEST_CASE("a second pan nobody reads is named by its check and calls again befor
                 ringing.push_back(timer);
         return ringing;
     };
+    day.wait(1min);
     read(kStew);
     read(second);
     const Instant started = day.clock.wall();
