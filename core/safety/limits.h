@@ -100,6 +100,7 @@ struct CookRow {
     double fahrenheit = 0;
     double celsius = 0;
     Duration hold{0};  ///< 0 where published as less than a second
+    friend bool operator==(const CookRow&, const CookRow&) = default;
 };
 /// Of 3-401.11(A)(2), for ground, injected and mechanically tenderized meat and pooled eggs.
 [[nodiscard]] std::span<const CookRow> groundRows();

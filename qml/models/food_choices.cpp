@@ -89,17 +89,20 @@ std::vector<ChoiceRow> FoodEntry::panRows() const {
 }
 
 std::vector<ChoiceRow> FoodEntry::heldRows() const {
-    const safety::CookRow* row = rowToKeep();
+    const auto row = rowToKeep();
     if (!row) return {};
     const auto roasts = safety::roastRows();
-    const bool isRoast = row >= roasts.data() && row < roasts.data() + roasts.size();
+    const bool isRoast = std::find(roasts.begin(), roasts.end(), *row) != roasts.end();
     const safety::Scale scale = typed().scale;
     const QString figure =
         FoodWords::reading(scale == safety::Scale::Celsius ? safety::inCelsius(row->celsius)
                                                            : safety::inFahrenheit(row->fahrenheit));
-    const QString source =
-        toText(std::string(safety::kFoodCode)) +
-        (isRoast ? QStringLiteral(", 3-401.11(B)") : QStringLiteral(", 3-401.11(A)(2)"));
+    const auto ground = safety::groundRows();
+    const bool isLocal = !isRoast && std::find(ground.begin(), ground.end(), *row) == ground.end();
+    const QString source = isLocal ? toText(day_->food.limits.authority())
+                                   : toText(std::string(safety::kFoodCode)) +
+                                         (isRoast ? QStringLiteral(", 3-401.11(B)")
+                                                  : QStringLiteral(", 3-401.11(A)(2)"));
     return {{QStringLiteral("kept"),
              tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
              isRoast ? tr("Whole roasts only: %1").arg(source) : source, false, false},

@@ -241,12 +241,12 @@ safety::Reading FoodEntry::typed() const {
             isFahrenheit ? safety::Scale::Fahrenheit : safety::Scale::Celsius};
 }
 
-const safety::CookRow* FoodEntry::rowToKeep() const {
-    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return nullptr;
+std::optional<safety::CookRow> FoodEntry::rowToKeep() const {
+    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return std::nullopt;
     for (const app::FoodPanCard& card : day_->food.pans)
         if (card.pan.dish == pan_.dish)
             return safety::rowInReach(card.food, day_->food.limits, typed());
-    return nullptr;
+    return std::nullopt;
 }
 
 Taken FoodEntry::write(const std::string& reason, std::optional<Duration> held) {

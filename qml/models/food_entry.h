@@ -124,7 +124,7 @@ class FoodEntry : public QObject {
     [[nodiscard]] const safety::OpenReading* open() const;
     [[nodiscard]] safety::Reading typed() const;
     /// The published row that would make the typed reading enough; null when none is asked for.
-    [[nodiscard]] const safety::CookRow* rowToKeep() const;
+    [[nodiscard]] std::optional<safety::CookRow> rowToKeep() const;
     [[nodiscard]] safety::LocalRules stricter(const std::string& authority) const;
     [[nodiscard]] Taken write(const std::string& reason, std::optional<Duration> held = {});
 

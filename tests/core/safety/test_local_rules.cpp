@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "kitchen_log.h"
+#include "safety/cooked.h"
 
 using namespace samples;
 
@@ -21,6 +22,29 @@ TEST_CASE("a local authority makes a limit stricter and the food is judged by it
     log.limits = *limits;
     log.leave(0min, TimeRule::Cold, inCelsius(4));
     CHECK(log.at(10min).time->discardAt == kEleven + 2h);
+}
+
+TEST_CASE(
+    "a longer local time at the minimum has to be watched, and no other row takes its place") {
+    // FDA Food Code 2022, 3-401.11(A)(2): 68 degC for 17 s, 70 degC for less than a second; (A)(1):
+    // 63 degC for 15 s. The local times are invented.
+    const auto limits = Limits::with(
+        {"Orchard County", {{"cookGroundHold", Duration{60s}}, {"cookIntactHold", Duration{30s}}}});
+    REQUIRE(limits);
+    using event::Food;
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(70), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(63), 3min) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), {}) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), 60s) == Cooked::AtMinimum);
+    CHECK(cookedBy(Food::WholeMeat, *limits, inCelsius(63), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::WholeMeat, *limits, inCelsius(60), 12min) == Cooked::No);
+
+    const auto row = rowInReach(Food::GroundMeat, *limits, inFahrenheit(156));
+    REQUIRE(row);
+    CHECK(row->hold == Duration{60s});
+    CHECK(row->fahrenheit == Approx(155));
+    CHECK(cookedBy(Food::GroundMeat, Limits{}, inCelsius(68), 20s) == Cooked::AtMinimum);
 }
 
 TEST_CASE("no published limit can be made looser, on either scale") {
