@@ -115,7 +115,7 @@ QString FireWords::reading(const PieceCard& piece) const {
     QStringList parts;
     if (piece.lastReading && piece.lastReadAt)
         parts << tr("Probe showed %1 at %2")
-                     .arg(words_.temperature(*piece.lastReading), words_.clock(*piece.lastReadAt));
+                     .arg(words_.measured(*piece.lastReading), words_.clock(*piece.lastReadAt));
     if (piece.lastJudgement)
         parts << (*piece.lastJudgement ? tr("looked done") : tr("looked not done yet"));
     return parts.join(QStringLiteral(" · "));
@@ -344,7 +344,7 @@ std::vector<FireBatchRow> FireWords::batches(const app::Snapshot& day) {
         row.missing = missing(batch);
         row.canTellStart = batch.missing.start && !batch.missing.notMeat && !day.isReadOnly;
         if (batch.startTemperature)
-            row.start = tr("Laid at %1 inside").arg(words_.temperature(*batch.startTemperature));
+            row.start = tr("Laid at %1 inside").arg(words_.measured(*batch.startTemperature));
         row.canPull = !day.isReadOnly;
         auto& list = classes_[batch.task.text()];
         if (!list) list = std::make_shared<ListOf<ClassRow>>();
