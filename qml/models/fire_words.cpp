@@ -91,6 +91,12 @@ QString FireWords::target(const BatchCard& batch) const {
 
 QString FireWords::minimum(const BatchCard& batch) const {
     if (!batch.minimum) return {};
+    if (batch.isMinimumLocal) {
+        const QString local = words_.measured(*batch.minimum);
+        return batch.minimumHold > Duration::zero()
+                   ? tr("Local minimum %1 for %2").arg(local, Words::span(batch.minimumHold))
+                   : tr("Local minimum %1").arg(local);
+    }
     const QString degrees = words_.temperature(*batch.minimum);
     return batch.minimumHold > Duration::zero()
                ? tr("Published minimum %1 for %2").arg(degrees, Words::span(batch.minimumHold))
@@ -98,6 +104,10 @@ QString FireWords::minimum(const BatchCard& batch) const {
 }
 
 QString FireWords::warning(const BatchCard& batch) {
+    if (batch.minimum && batch.isBelowMinimum && batch.isMinimumLocal)
+        return tr(
+            "The target lies below the local minimum. Only a thermometer tells whether a piece "
+            "reached it; the forecast never says safe.");
     return batch.minimum && batch.isBelowMinimum
                ? tr("The target lies below the published minimum. Only a thermometer tells "
                     "whether a piece reached it; the forecast never says safe.")
