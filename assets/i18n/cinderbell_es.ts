@@ -1515,6 +1515,10 @@
         <translation>mínimo publicado %1</translation>
     </message>
     <message>
+        <source>local minimum %1</source>
+        <translation>mínimo local %1</translation>
+    </message>
+    <message>
         <source>The fire so far: each bar what cooks call that hand test</source>
         <translation>El fuego hasta ahora: cada barra, lo que los cocineros llaman esa prueba de la mano</translation>
     </message>
@@ -2480,6 +2484,18 @@
         <translation>Mínimo publicado %1</translation>
     </message>
     <message>
+        <source>Local minimum %1 for %2</source>
+        <translation>Mínimo local %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Local minimum %1</source>
+        <translation>Mínimo local %1</translation>
+    </message>
+    <message>
+        <source>The target lies below the local minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
+        <translation>La meta está por debajo del mínimo local. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
+    </message>
+    <message>
         <source>The target lies below the published minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
         <translation>La meta está por debajo del mínimo publicado. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
     </message>
@@ -3079,6 +3095,10 @@
     <message>
         <source>%1, pan %2</source>
         <translation>%1, charola %2</translation>
+    </message>
+    <message>
+        <source>%1, pans %2</source>
+        <translation>%1, charolas %2</translation>
     </message>
     <message>
         <source>Pan %1</source>

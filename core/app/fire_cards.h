@@ -7,7 +7,7 @@
 /// shown wherever `toPull` is.
 
 #include <optional>
-#include <string_view>
+#include <string>
 #include <vector>
 
 #include "base/local_text.h"
@@ -102,10 +102,12 @@ struct BatchCard {
     std::optional<Instant> laid;
     std::optional<Temperature> startTemperature;
     Temperature pullAt;
-    /// The published minimum, for meat; `isBelowMinimum` when the target lies below it.
+    /// The minimum in force, for meat: the published one or a stricter local one;
+    /// `isBelowMinimum` when the target lies below it.
     std::optional<Temperature> minimum;
     Duration minimumHold{0};
-    std::string_view minimumSource;  ///< where it was published
+    std::string minimumSource;  ///< where it was published, after whose stricter rule it is
+    bool isMinimumLocal = false;
     bool isBelowMinimum = false;
     std::vector<PieceCard> pieces;  ///< by number
     std::vector<KindCard> kinds;

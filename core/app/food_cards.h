@@ -49,9 +49,10 @@ struct FoodCards {
 [[nodiscard]] FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook,
                                       Instant now);
 
-/// The calls of the record: checks that are due, one for all of one occasion and moment; the end of
-/// each time control; and pans that cool, every half hour until they are cold (`snapshot.food` is
-/// there). Added to `snapshot.timers`, which stays by due instant.
+/// The calls of the record: checks that are due, one for all of one occasion and moment; pans that
+/// are lost soon if nobody reads them; the end of each time control; and pans that cool, every half
+/// hour until they are cold (`snapshot.food` is there). Added to `snapshot.timers`, which stays by
+/// due instant.
 void addFoodTimers(const live::Day& day, Snapshot& snapshot);
 
 /// The rule of a dish of the open event; nothing when it needs no record.

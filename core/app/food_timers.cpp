@@ -14,6 +14,9 @@ using live::TimerKind;
 constexpr std::chrono::minutes kCoolingEvery{30};
 /// And how long before the stage must be shown at the latest. Our choice: time to add ice.
 constexpr std::chrono::minutes kCoolingAhead{10};
+/// How long before a pan nobody has read is lost it calls once more, whoever silenced its checks.
+/// Our choice: time to find the pan and a thermometer.
+constexpr std::chrono::minutes kLostAhead{20};
 
 std::string at(Instant instant) {
     return std::to_string(instant.time_since_epoch().count());
@@ -29,7 +32,7 @@ std::vector<const safety::PlannedCheck*> calling(const Snapshot& day) {
     std::map<DishId, std::size_t> lastDue;
     for (const safety::PlannedCheck& check : day.food.checks) {
         const auto before = lastDue.find(check.dish);
-        if (check.due <= day.now && before != lastDue.end()) {
+        if ((check.due <= day.now || check.isDone) && before != lastDue.end()) {
             list[before->second] = nullptr;
             lastDue.erase(before);
         }
@@ -41,23 +44,52 @@ std::vector<const safety::PlannedCheck*> calling(const Snapshot& day) {
     return list;
 }
 
-void addChecks(const Snapshot& day, std::vector<Timer>& timers) {
-    std::map<std::string, std::size_t> known;
-    for (const safety::PlannedCheck* check : calling(day)) {
-        const std::string occasion = check->name.substr(0, check->name.find(':'));
-        const std::string name = "food:" + occasion + ":" + at(check->due);
-        const auto [found, isNew] = known.emplace(name, timers.size());
+/// Calls of one name are one call that says how many there are.
+class Calls {
+  public:
+    explicit Calls(std::vector<Timer>& timers) : timers_(timers) {}
+
+    /// `pan` when there is one to read, so that the call can name it.
+    void add(const std::string& name, const DishId& dish, std::optional<std::int32_t> pan,
+             Instant due) {
+        const auto [found, isNew] = known_.emplace(name, timers_.size());
         if (!isNew) {
-            timers[found->second].count = timers[found->second].count.value_or(1) + 1;
-            continue;
+            Timer& timer = timers_[found->second];
+            timer.count = timer.count.value_or(1) + 1;
+            return;
         }
         Timer timer;
         timer.name = name;
         timer.kind = TimerKind::Check;
-        timer.dish = check->dish;
+        timer.dish = dish;
+        if (pan.value_or(0) > 0) timer.pan = pan;
         timer.count = 1;
-        timer.due = check->due;
-        timers.push_back(std::move(timer));
+        timer.due = due;
+        timers_.push_back(std::move(timer));
+    }
+
+  private:
+    std::vector<Timer>& timers_;
+    std::map<std::string, std::size_t> known_;
+};
+
+void addChecks(const Snapshot& day, Calls& calls) {
+    for (const safety::PlannedCheck* check : calling(day)) {
+        const std::string occasion = check->name.substr(0, check->name.find(':'));
+        std::optional<std::int32_t> pan;
+        if (check->missing.size() == 1) pan = check->missing.front().number;
+        calls.add("food:" + occasion + ":" + at(check->due), check->dish, pan, check->due);
+    }
+}
+
+/// A pan is not lost for want of a reading without a call of its own.
+void addLast(const Snapshot& day, Calls& calls) {
+    for (const FoodPanCard& card : day.food.pans) {
+        const safety::Standing& standing = card.standing;
+        if (standing.lost || standing.control == safety::Control::Discarded || !standing.measureBy)
+            continue;
+        const Instant due = *standing.measureBy - kLostAhead;
+        calls.add("food:last:" + at(due), card.pan.dish, card.pan.number, due);
     }
 }
 
@@ -89,7 +121,9 @@ void addClocks(const Snapshot& day, std::vector<Timer>& timers) {
 
 void addFoodTimers(const live::Day& day, Snapshot& snapshot) {
     std::vector<Timer> timers;
-    addChecks(snapshot, timers);
+    Calls calls(timers);
+    addChecks(snapshot, calls);
+    addLast(snapshot, calls);
     addClocks(snapshot, timers);
     for (Timer& timer : timers) {
         const auto heard = day.acknowledged.find(timer.name);

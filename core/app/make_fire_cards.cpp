@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <tuple>
 
+#include "safety/cooked.h"
+#include "safety/record.h"
+
 namespace cinder::app {
 
 namespace {
@@ -17,7 +20,11 @@ class Board {
   public:
     Board(const live::Day& day, const live::Outlook& outlook, const live::FireForecast& fire,
           Instant now)
-        : day_(day), outlook_(outlook), fire_(fire), now_(now) {}
+        : day_(day),
+          outlook_(outlook),
+          fire_(fire),
+          now_(now),
+          limits_(safety::limitsIn(day.record, now)) {}
 
     FireCards run() {
         FireCards cards;
@@ -143,6 +150,20 @@ class Board {
         return {};
     }
 
+    /// What the record will hold the thermometer against.
+    void addMinimum(const live::BatchForecast& seen, BatchCard& card) const {
+        const safety::Degree degree = safety::cookingMinimum(seen.batch.food);
+        card.minimum =
+            std::max(seen.minimum->temperature, limits_.figure(degree, safety::Scale::Celsius));
+        card.minimumHold = safety::cookingHold(degree, limits_);
+        card.isMinimumLocal =
+            card.minimum != seen.minimum->temperature || card.minimumHold != seen.minimum->hold;
+        card.minimumSource = seen.minimum->source;
+        if (card.isMinimumLocal)
+            card.minimumSource = limits_.authority() + "; " + card.minimumSource;
+        card.isBelowMinimum = seen.pullAt < *card.minimum;
+    }
+
     BatchCard batchCard(const live::BatchForecast& seen) const {
         BatchCard card;
         card.task = seen.batch.task;
@@ -159,12 +180,7 @@ class Board {
         if (facts != day_.batches.end() && facts->second.laid)
             card.startTemperature = facts->second.laid->start;
         card.pullAt = seen.pullAt;
-        if (seen.minimum) {
-            card.minimum = seen.minimum->temperature;
-            card.minimumHold = seen.minimum->hold;
-            card.minimumSource = seen.minimum->source;
-            card.isBelowMinimum = seen.pullAt < seen.minimum->temperature;
-        }
+        if (seen.minimum) addMinimum(seen, card);
         for (std::size_t i = 0; i < seen.pieces.size(); ++i)
             card.pieces.push_back(pieceCard(seen, i));
         for (const live::KindForecast& kind : seen.kinds)
@@ -258,6 +274,7 @@ class Board {
     const live::Outlook& outlook_;
     const live::FireForecast& fire_;
     Instant now_;
+    safety::Limits limits_;
 };
 
 }  // namespace

@@ -36,12 +36,17 @@ Taken checkReading(const safety::Reading& reading, const safety::ThermometerId& 
     return {};
 }
 
+safety::FoodRule ruleOf(const Session::State& state, const DishId& dish) {
+    const live::Day& day = state.open->day;
+    if (!day.sheet) return {};
+    return foodRule(day, state.outlook(), dish).value_or(safety::FoodRule{});
+}
+
 safety::Standing standing(const Session::State& state, const safety::Pan& pan) {
     const live::Day& day = state.open->day;
     const Instant now = state.now();
-    safety::FoodRule rule;
-    if (day.sheet) rule = foodRule(day, state.outlook(), pan.dish).value_or(rule);
-    return safety::standingOf(pan, rule, safety::limitsIn(day.record, now), day.record, now);
+    return safety::standingOf(pan, ruleOf(state, pan.dish), safety::limitsIn(day.record, now),
+                              day.record, now);
 }
 
 const safety::Entry* findEntry(const Session::State& state, const safety::EntryId& id) {
@@ -111,8 +116,11 @@ Taken Session::leaveControl(const safety::Pan& pan, safety::TimeRule rule, safet
                             const safety::ThermometerId& thermometer) {
     if (auto known = checkPan(*state_, pan); !known) return known;
     if (auto sane = checkReading(reading, thermometer); !sane) return sane;
-    if (standing(*state_, pan).time)
-        return refuse(Why::NotNow, "its clock runs already and cannot be started again");
+    const safety::Standing now = standing(*state_, pan);
+    if (now.time) return refuse(Why::NotNow, "its clock runs already and cannot be started again");
+    const bool isFresh = rule == safety::TimeRule::Fresh;
+    if (isFresh && !safety::mayLeaveUnder(rule, now, ruleOf(*state_, pan.dish).food))
+        return refuse(Why::NotNow, "only food cut or opened just now leaves control as fresh");
     return state_->record(
         safety::Fact{safety::ControlLeft{pan, rule, reading, thermometer, state_->now()}});
 }

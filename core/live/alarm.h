@@ -31,8 +31,8 @@ struct Timer {
     /// For a turn: which one, from 1; and how many there are.
     std::optional<std::int32_t> number;
     std::optional<std::int32_t> count;
-    /// For the food-safety record, which has no task: the dish, and its pan from 1; `count` says
-    /// how many dishes are due together.
+    /// For the food-safety record, which has no task: the dish, and its pan from 1 when there is
+    /// one to read; `count` says how many are due together.
     std::optional<DishId> dish;
     std::optional<std::int32_t> pan;
     Instant due;

@@ -18,10 +18,20 @@ bool isRawAtFirst(event::Food food) {
            food == Food::Fish || food == Food::Egg;
 }
 
+/// Food does not become cooked because somebody leaves out the task that would cook it.
+bool isToBeCooked(const event::Dish& dish, const RunSheet& sheet) {
+    return std::any_of(
+               dish.method.begin(), dish.method.end(),
+               [](const event::Step& step) { return step.kind == event::StepKind::Cook; }) ||
+           std::any_of(sheet.problem.tasks.begin(), sheet.problem.tasks.end(),
+                       [&](const plan::Task& task) {
+                           return task.dish == dish.id && task.kind == plan::TaskKind::Cook;
+                       });
+}
+
 /// What the plan does with one dish.
 struct Heating {
     std::optional<Instant> last;  ///< off the heat for the last time
-    bool isCooked = false;
     std::optional<Duration> every;
     std::optional<StationId> station;
 };
@@ -42,7 +52,6 @@ Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outl
             heating.every = heating.every ? std::min(*heating.every, every) : every;
         }
         if (task.kind != plan::TaskKind::Cook && task.kind != plan::TaskKind::Warm) continue;
-        heating.isCooked = heating.isCooked || task.kind == plan::TaskKind::Cook;
         heating.last = std::max(heating.last.value_or(finish), finish);
     }
     return heating;
@@ -78,7 +87,7 @@ std::vector<safety::FoodPlan> foodPlans(const Day& day, const Outlook& outlook) 
         safety::FoodPlan plan;
         plan.dish = dish.id;
         plan.rule.food = dish.food;
-        plan.rule.isCookedHere = heating.isCooked && !isChilled && !ridesHot;
+        plan.rule.isCookedHere = isToBeCooked(dish, sheet) && !isChilled && !ridesHot;
         plan.rule.since = arrival;
         plan.arrivesHot = ridesHot && !ridesCold;
         plan.isServedHot = heating.last || hasChafer || plan.arrivesHot;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "safety/history.h"
+
 namespace cinder::safety {
 
 namespace {
@@ -86,12 +88,140 @@ class Calendar {
     std::vector<PlannedCheck> checks_;
 };
 
-bool isOf(const Entry& entry, const DishId& dish) {
-    if (entry.isTakenBack) return false;
-    if (const auto* measured = std::get_if<FoodMeasured>(&entry.fact))
-        return measured->pan.dish == dish;
-    if (const auto* left = std::get_if<ControlLeft>(&entry.fact)) return left->pan.dish == dish;
-    return false;
+bool isHot(Purpose purpose) {
+    return purpose == Purpose::ArriveHot || purpose == Purpose::HoldHot ||
+           purpose == Purpose::Cook || purpose == Purpose::Reheat ||
+           purpose == Purpose::ReheatPacked;
+}
+/// The stretch of time in which a reading answers a check.
+struct Window {
+    Instant from;
+    Instant until;
+};
+
+/// What the record says of one pan, as far as checks go.
+class PanDay {
+  public:
+    PanDay(const Pan& pan, const FoodPlan& plan, const Limits& limits,
+           std::span<const Entry> entries, Instant now)
+        : pan_(pan),
+          plan_(plan),
+          limits_(limits),
+          history_(historyOf(pan, entries, now)),
+          standing_(standingOf(pan, plan.rule, limits, entries, now)),
+          since_(firstOf(pan, entries, now)) {}
+
+    [[nodiscard]] const Pan& pan() const { return pan_; }
+    [[nodiscard]] bool isThereBy(Instant at) const { return since_ && *since_ <= at; }
+    [[nodiscard]] bool isGone() const {
+        return standing_.lost || standing_.control == Control::Discarded;
+    }
+    [[nodiscard]] Instant canWaitUntil() const {
+        return standing_.measureBy.value_or(Instant::max());
+    }
+
+    [[nodiscard]] bool answers(const PlannedCheck& check, const Window& window) const {
+        const bool isToHeat = check.occasion == Occasion::Cooked;
+        // A pan is filled as pieces come off the heat. The whole dish is not done by its first one.
+        if (isToHeat &&
+            isHeatedFrom(pan_.number > 0 ? std::min(window.from, since_.value_or(window.from))
+                                         : window.from))
+            return true;
+        if (window.until < window.from) return false;
+        const bool isRaw = plan_.rule.isCookedHere && !standing_.isCooked;
+        const bool isForHot = isToHeat || isHot(check.purpose);
+        if (!(isRaw && isForHot) && needsNone(window)) return true;
+        const bool mustBeHot =
+            isForHot && (isToHeat || isRaw || (plan_.cooked && !isHeatedFrom(Instant::min())));
+        return std::any_of(
+            history_.moments.begin(), history_.moments.end(), [&](const Moment& moment) {
+                if (moment.at < window.from || moment.at > window.until) return false;
+                if (const auto* start = std::get_if<TimeStart>(&moment.step))
+                    return start->isTrusted && !mustBeHot;
+                const auto* measured = std::get_if<Measured>(&moment.step);
+                return measured && measured->isTrusted && (!mustBeHot || isHot(measured->purpose));
+            });
+    }
+
+  private:
+    static std::optional<Instant> firstOf(const Pan& pan, std::span<const Entry> entries,
+                                          Instant now) {
+        std::optional<Instant> first;
+        const auto note = [&](const auto& fact) {
+            if constexpr (requires { fact.pan; })
+                if (fact.pan == pan && fact.at <= now)
+                    first = std::min(first.value_or(now), fact.at);
+        };
+        for (const Entry& entry : entries)
+            if (!entry.isTakenBack) std::visit(note, entry.fact);
+        return first;
+    }
+
+    /// Whether a reading shows that it was cooked, or reheated when it came cooked.
+    [[nodiscard]] bool isHeatedFrom(Instant from) const {
+        return std::any_of(
+            history_.moments.begin(), history_.moments.end(), [&](const Moment& moment) {
+                const auto* measured = std::get_if<Measured>(&moment.step);
+                return moment.at >= from && measured && measured->isTrusted && showsHeat(*measured);
+            });
+    }
+    [[nodiscard]] bool showsHeat(const Measured& measured) const {
+        if (!isHot(measured.purpose)) return false;
+        FoodMeasured one;
+        one.purpose = plan_.rule.isCookedHere                     ? Purpose::Cook
+                      : measured.purpose == Purpose::ReheatPacked ? Purpose::ReheatPacked
+                                                                  : Purpose::Reheat;
+        one.held = measured.held;
+        return std::all_of(measured.values.begin(), measured.values.end(),
+                           [&](const Reading& value) {
+                               one.reading = value;
+                               return isWithin(one, plan_.rule, limits_);
+                           });
+    }
+
+    /// Whether it was cooling by then, or under a time control that asks for no reading.
+    [[nodiscard]] bool needsNone(const Window& window) const {
+        const auto& cooling = standing_.cooling;
+        const bool isCold = cooling && cooling->ended && *cooling->ended < window.from;
+        return std::any_of(history_.moments.begin(), history_.moments.end(),
+                           [&](const Moment& moment) {
+                               if (moment.at > window.until) return false;
+                               if (std::get_if<CoolingBegun>(&moment.step))
+                                   return cooling && !isCold;
+                               return std::get_if<TimeStart>(&moment.step) && standing_.time &&
+                                      !hasWarmest(standing_.time->rule);
+                           });
+    }
+
+    Pan pan_;
+    const FoodPlan& plan_;
+    const Limits& limits_;
+    History history_;
+    Standing standing_;
+    std::optional<Instant> since_;  ///< its own record, not that of the whole dish
+};
+
+/// Notes who has answered and who is still to be read.
+void settle(PlannedCheck& check, const Window& window, const std::vector<PanDay>& pans,
+            const PanDay& whole) {
+    std::vector<const PanDay*> there;
+    for (const PanDay& pan : pans)
+        if (pan.isThereBy(window.until)) there.push_back(&pan);
+    // Nothing was in pans yet.
+    if (there.empty()) there.push_back(&whole);
+    std::vector<const PanDay*> missing;
+    for (const PanDay* pan : there) {
+        if (pan->answers(check, window))
+            check.isDone = true;
+        else if (!pan->isGone())
+            missing.push_back(pan);
+    }
+    check.isDone = check.isDone && missing.empty();
+    std::stable_sort(missing.begin(), missing.end(), [](const PanDay* a, const PanDay* b) {
+        return a->canWaitUntil() < b->canWaitUntil();
+    });
+    for (const PanDay* pan : missing)
+        check.missing.push_back(pan->pan());
 }
 
 }  // namespace
@@ -104,16 +234,15 @@ std::vector<PlannedCheck> checksOf(const FoodPlan& plan, const Limits& limits,
     auto checks = Calendar(plan, every).run();
     std::stable_sort(checks.begin(), checks.end(),
                      [](const PlannedCheck& a, const PlannedCheck& b) { return a.due < b.due; });
+    std::vector<PanDay> pans;
+    for (const Pan& pan : pansOf(plan.dish, entries))
+        pans.emplace_back(pan, plan, limits, entries, now);
+    const PanDay whole({plan.dish, 0}, plan, limits, entries, now);
     for (std::size_t i = 0; i < checks.size(); ++i) {
-        const Instant from = checks[i].due - kCheckAhead;
-        const Instant until = i + 1 < checks.size()
-                                  ? std::max(checks[i + 1].due - kCheckAhead, checks[i].due)
-                                  : Instant::max();
-        checks[i].isDone = std::any_of(entries.begin(), entries.end(), [&](const Entry& entry) {
-            if (!isOf(entry, plan.dish)) return false;
-            const Instant at = instantOf(entry.fact);
-            return at >= from && at <= until && at <= now;
-        });
+        Window window{checks[i].due - kCheckAhead, now};
+        if (i + 1 < checks.size())
+            window.until = std::min(now, std::max(checks[i + 1].due - kCheckAhead, checks[i].due));
+        settle(checks[i], window, pans, whole);
     }
     return checks;
 }

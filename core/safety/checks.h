@@ -1,8 +1,8 @@
 #pragma once
 
 /// When food has to be measured: on arrival, when it is cooked, while it is held, before and during
-/// service, and at strike. Values made from the plan; a check is done when a reading of the dish is
-/// on record near its time.
+/// service, and at strike. Values made from the plan; a check is done when a reading of every pan
+/// of the dish that is still there is on record near its time.
 
 #include <span>
 #include <string>
@@ -42,6 +42,9 @@ struct PlannedCheck {
     Instant due;
     bool isDone = false;
     std::optional<StationId> station;
+    /// The pans still to read, the one that can wait the least first. Empty when the check is done,
+    /// and when all of the dish is lost or discarded.
+    std::vector<Pan> missing;
     friend bool operator==(const PlannedCheck&, const PlannedCheck&) = default;
 };
 
@@ -49,6 +52,12 @@ struct PlannedCheck {
 inline constexpr Duration kCheckAhead = std::chrono::minutes{15};
 
 /// By instant. Entries of any dish; those after `now` are not looked at.
+///
+/// A reading answers for its own pan, one of the whole dish for the pans that have no record of
+/// their own yet; neither when its thermometer is not trusted. A correction answers nothing, it
+/// stands beside the reading it corrects. What is to be hot is answered by a reading of hot food,
+/// and cooking or reheating at any time by one in limit. A pan that cools has calls of its own, and
+/// one under time control needs no reading but where it may not get too warm.
 [[nodiscard]] std::vector<PlannedCheck> checksOf(const FoodPlan& plan, const Limits& limits,
                                                  std::span<const Entry> entries, Instant now);
 

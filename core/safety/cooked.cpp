@@ -6,14 +6,18 @@ namespace cinder::safety {
 
 namespace {
 
-/// The shortest watch that counts for the row of the minimum itself.
-Duration needed(Degree minimum, const Limits& limits) {
+/// Whether a local limit leaves no other row in force than the minimum of the kind.
+bool isLocal(Degree minimum, const Limits& limits) {
+    return limits.isLocal(minimum) || cookingHold(minimum, limits) != cookingHold(minimum, {});
+}
+
+}  // namespace
+
+Duration cookingHold(Degree minimum, const Limits& limits) {
     if (minimum == Degree::CookIntact) return limits.length(Span::CookIntactHold);
     if (minimum == Degree::CookGround) return limits.length(Span::CookGroundHold);
     return Duration{0};
 }
-
-}  // namespace
 
 Degree cookingMinimum(event::Food food) {
     using event::Food;
@@ -37,10 +41,10 @@ Degree cookingMinimum(event::Food food) {
 Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
                 std::optional<Duration> held) {
     const Degree minimum = cookingMinimum(food);
-    const Duration watched = held.value_or(needed(minimum, limits));
-    if (limits.meets(minimum, reading) && watched >= needed(minimum, limits))
+    const Duration watched = held.value_or(cookingHold(minimum, {}));
+    if (limits.meets(minimum, reading) && watched >= cookingHold(minimum, limits))
         return Cooked::AtMinimum;
-    if (limits.isLocal(minimum)) return Cooked::No;
+    if (isLocal(minimum, limits)) return Cooked::No;
     if (minimum == Degree::CookGround && rowMet(groundRows(), reading, watched))
         return Cooked::AtMinimum;
     if (food == event::Food::WholeMeat && held && rowMet(roastRows(), reading, *held))
@@ -48,16 +52,22 @@ Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
     return Cooked::No;
 }
 
-const CookRow* rowInReach(event::Food food, const Limits& limits, const Reading& reading) {
-    if (cookedBy(food, limits, reading, {}) != Cooked::No) return nullptr;
-    const auto rows = food == event::Food::WholeMeat               ? roastRows()
-                      : cookingMinimum(food) == Degree::CookGround ? groundRows()
-                                                                   : std::span<const CookRow>{};
-    const CookRow* shortest = nullptr;
+std::optional<CookRow> rowInReach(event::Food food, const Limits& limits, const Reading& reading) {
+    if (cookedBy(food, limits, reading, {}) != Cooked::No) return std::nullopt;
+    const Degree minimum = cookingMinimum(food);
+    // A local time that is longer than the published one has to be watched at the minimum itself.
+    const Duration local = cookingHold(minimum, limits);
+    if (cookedBy(food, limits, reading, local) != Cooked::No)
+        return CookRow{limits.figure(minimum, Scale::Fahrenheit).fahrenheit(),
+                       limits.figure(minimum, Scale::Celsius).celsius(), local};
+    const auto rows = food == event::Food::WholeMeat  ? roastRows()
+                      : minimum == Degree::CookGround ? groundRows()
+                                                      : std::span<const CookRow>{};
+    std::optional<CookRow> shortest;
     for (const CookRow& row : rows)
         if (cookedBy(food, limits, reading, row.hold) != Cooked::No &&
             (!shortest || row.hold < shortest->hold))
-            shortest = &row;
+            shortest = row;
     return shortest;
 }
 

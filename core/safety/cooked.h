@@ -17,15 +17,20 @@ enum class Cooked : std::uint8_t {
 /// holds them; dairy and grain as plants.
 [[nodiscard]] Degree cookingMinimum(event::Food food);
 
+/// How long food is kept at its minimum; 0 where none is published.
+[[nodiscard]] Duration cookingHold(Degree minimum, const Limits& limits);
+
 /// `held` absent: as long as the first row of the rule asks (15 or 17 s). Times longer than that
-/// have to be watched. A local limit above the published one leaves no lower row in force.
+/// have to be watched. A local limit above the published one, in degrees or in time, leaves no
+/// other row in force.
 [[nodiscard]] Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
                               std::optional<Duration> held);
 
 /// The row by which `reading` is enough once the food has been kept there for the row's time: of
-/// the chart for whole meat, or of the lower rows for ground meat. Null when it is enough as it is,
-/// when no row reaches down to it, and where a local limit leaves no lower row in force.
-[[nodiscard]] const CookRow* rowInReach(event::Food food, const Limits& limits,
-                                        const Reading& reading);
+/// the chart for whole meat, of the lower rows for ground meat, or the minimum with a longer local
+/// time. Nothing when it is enough as it is, when no row reaches down to it, and where a local
+/// limit leaves no lower row in force.
+[[nodiscard]] std::optional<CookRow> rowInReach(event::Food food, const Limits& limits,
+                                                const Reading& reading);
 
 }  // namespace cinder::safety

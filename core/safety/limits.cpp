@@ -164,6 +164,26 @@ const DegreeLimit& published(Degree degree) {
 const SpanLimit& published(Span span) {
     return kSpans[static_cast<std::size_t>(span)];
 }
+bool isJudged(Degree degree) {
+    return degree != Degree::ShellEggAir && degree != Degree::CookMicrowave;
+}
+
+bool isJudged(Span span) {
+    switch (span) {
+        case Span::MicrowaveStand:
+        case Span::ReheatHold:
+        case Span::CoolAmbientWithin:
+        case Span::FirstHeating:
+        case Span::HandWash:
+        case Span::HandRub:
+        case Span::ChlorineContact:
+        case Span::SanitizerContact:
+            return false;
+        default:
+            return true;
+    }
+}
+
 std::span<const CookRow> groundRows() {
     return kGround;
 }

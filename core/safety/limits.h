@@ -95,11 +95,18 @@ struct SpanLimit {
 [[nodiscard]] const DegreeLimit& published(Degree degree);
 [[nodiscard]] const SpanLimit& published(Span span);
 
+/// Whether the record holds what it is told against this limit. The others are there to be read: no
+/// air around eggs, no microwave oven and no washing of hands is ever told, and no cooling of
+/// room-warm things is begun on the site.
+[[nodiscard]] bool isJudged(Degree degree);
+[[nodiscard]] bool isJudged(Span span);
+
 /// A lower temperature that cooks as well when it is kept longer.
 struct CookRow {
     double fahrenheit = 0;
     double celsius = 0;
     Duration hold{0};  ///< 0 where published as less than a second
+    friend bool operator==(const CookRow&, const CookRow&) = default;
 };
 /// Of 3-401.11(A)(2), for ground, injected and mechanically tenderized meat and pooled eggs.
 [[nodiscard]] std::span<const CookRow> groundRows();

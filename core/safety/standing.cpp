@@ -33,6 +33,29 @@ Span spanOf(TimeRule rule) {
     return rule == TimeRule::ColdLong ? Span::TimeControlLong : Span::TimeControl;
 }
 
+bool hasWarmest(TimeRule rule) {
+    return rule == TimeRule::ColdLong || rule == TimeRule::Fresh;
+}
+
+bool mayBeFresh(event::Food food) {
+    using event::Food;
+    return food == Food::Plant || food == Food::Dairy || food == Food::Grain;
+}
+
+bool mayLeaveUnder(TimeRule rule, const Standing& standing, event::Food food) {
+    if (standing.lost || !standing.open.empty()) return false;
+    switch (standing.control) {
+        case Control::None:
+            return rule == TimeRule::Fresh && mayBeFresh(food);
+        case Control::Hot:
+            return rule == TimeRule::Hot;
+        case Control::Cold:
+            return rule == TimeRule::Cold || rule == TimeRule::ColdLong;
+        default:
+            return false;
+    }
+}
+
 Degree startOf(TimeRule rule) {
     switch (rule) {
         case TimeRule::Hot:

@@ -49,7 +49,7 @@ struct Lost {
         Gap,                ///< nobody measured for too long
         OutOfControl,       ///< out of limit for too long, or not put right in time
         TimeOver,           ///< the clock of time control ran out
-        TooWarm,            ///< above the limit of the long time control
+        TooWarm,            ///< above the limit of the long time control, or of fresh food
         CoolingSlow,        ///< a stage of cooling was missed, or it warmed up again
         CookUnrecorded,     ///< handled as cooked, and nothing shows that it was
         CoolingUnrecorded,  ///< it was hot, is cold, and nothing shows how
@@ -128,9 +128,19 @@ struct Standing {
 [[nodiscard]] std::optional<Degree> limitOf(Purpose purpose, event::Food food,
                                             bool isRoast = false);
 
+/// Whether food under this time control is lost as soon as it is above `Degree::TimeWarmest`.
+[[nodiscard]] bool hasWarmest(TimeRule rule);
+
 /// How warm or cold food must be when its time control starts, and how long that lasts.
 [[nodiscard]] Degree startOf(TimeRule rule);
 [[nodiscard]] Span spanOf(TimeRule rule);
+
+/// Whether fresh things at room temperature can be meant by this food (3-501.19(B)(2)): cut produce
+/// and sealed packs newly opened, never meat, poultry, fish or egg.
+[[nodiscard]] bool mayBeFresh(event::Food food);
+/// The time controls to offer for food that stands like this: hot or cold from that holding, and
+/// fresh only while nothing is on record yet, because what was kept cold starts cold.
+[[nodiscard]] bool mayLeaveUnder(TimeRule rule, const Standing& standing, event::Food food);
 
 /// The pans of a dish that the record names, ascending; the dish as a whole when it names none.
 [[nodiscard]] std::vector<Pan> pansOf(const DishId& dish, std::span<const Entry> entries);

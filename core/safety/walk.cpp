@@ -109,9 +109,12 @@ bool Walk::isGood(Purpose purpose, const Measured& measured) const {
 }
 
 /// What a reading has to show: food that was raw until now must be cooked, food that was cold must
-/// be reheated, whatever the person at the keypad called it.
+/// be reheated, whatever the person at the keypad called it. For food that does not cool.
 Purpose Walk::meant(const Measured& measured) const {
-    const Purpose said = measured.purpose;
+    Purpose said = measured.purpose;
+    // Nothing cools here. What is cold is held cold; anything else would have been hot before.
+    if (said == Purpose::Cooling)
+        said = standing_.control == Control::Cold ? Purpose::HoldCold : Purpose::HoldHot;
     const bool isHot = isHotPurpose(said) || isReheat(said) || said == Purpose::Cook;
     if (isHot && isRaw()) return Purpose::Cook;
     const bool wasCold = standing_.control == Control::Cold;
@@ -132,7 +135,6 @@ void Walk::operator()(const Measured& measured) {
     if (isOver()) return;
     if (standing_.control == Control::Cooling) return cool(measured);
     if (standing_.control == Control::Time) return takeInTime(measured);
-    if (measured.purpose == Purpose::Cooling) return;
     const Purpose purpose = meant(measured);
     if (isGood(purpose, measured)) {
         if (measured.isTrusted) takeGood(purpose, measured);
@@ -146,7 +148,7 @@ void Walk::operator()(const Measured& measured) {
 }
 
 void Walk::takeInTime(const Measured& measured) {
-    if (standing_.time->rule == TimeRule::ColdLong && !meetsAll(Degree::TimeWarmest, measured))
+    if (hasWarmest(standing_.time->rule) && !meetsAll(Degree::TimeWarmest, measured))
         return lose(Lost::Why::TooWarm, measured.at, measured.entry);
     if (!measured.isTrusted) return;
     standing_.lastMeasured = measured.at;
@@ -222,7 +224,14 @@ void Walk::close(Instant now) {
 // --- time control and cooling --------------------------------------------------------------------
 
 bool Walk::isGoodStart(const TimeStart& start) const {
-    return start.isTrusted && limits_.meets(startOf(start.left.rule), start.left.reading);
+    const Reading& reading = start.left.reading;
+    const bool isFresh = start.left.rule == TimeRule::Fresh;
+    // What was kept cold, and all meat, fish and egg, starts as cold food does.
+    const bool mustBeCold =
+        isFresh && (standing_.control != Control::None || !mayBeFresh(rule_.food));
+    return start.isTrusted && limits_.meets(startOf(start.left.rule), reading) &&
+           (!isFresh || limits_.meets(Degree::TimeWarmest, reading)) &&
+           (!mustBeCold || limits_.meets(Degree::TimeStartCold, reading));
 }
 
 void Walk::operator()(const TimeStart& start) {
@@ -231,6 +240,9 @@ void Walk::operator()(const TimeStart& start) {
     if (isOver()) return;
     const Instant discardAt = left.at + length(spanOf(left.rule));
     if (standing_.control == Control::Time) {  // the clock runs already; it can only get shorter
+        const bool isTooWarm =
+            hasWarmest(standing_.time->rule) && !limits_.meets(Degree::TimeWarmest, left.reading);
+        if (isTooWarm) return lose(Lost::Why::TooWarm, left.at, start.entry);
         standing_.time->discardAt = std::min(standing_.time->discardAt, discardAt);
         return;
     }

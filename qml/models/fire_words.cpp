@@ -90,6 +90,12 @@ QString FireWords::target(const BatchCard& batch) const {
 
 QString FireWords::minimum(const BatchCard& batch) const {
     if (!batch.minimum) return {};
+    if (batch.isMinimumLocal) {
+        const QString local = words_.measured(*batch.minimum);
+        return batch.minimumHold > Duration::zero()
+                   ? tr("Local minimum %1 for %2").arg(local, Words::span(batch.minimumHold))
+                   : tr("Local minimum %1").arg(local);
+    }
     const QString degrees = words_.temperature(*batch.minimum);
     return batch.minimumHold > Duration::zero()
                ? tr("Published minimum %1 for %2").arg(degrees, Words::span(batch.minimumHold))
@@ -97,6 +103,10 @@ QString FireWords::minimum(const BatchCard& batch) const {
 }
 
 QString FireWords::warning(const BatchCard& batch) {
+    if (batch.minimum && batch.isBelowMinimum && batch.isMinimumLocal)
+        return tr(
+            "The target lies below the local minimum. Only a thermometer tells whether a piece "
+            "reached it; the forecast never says safe.");
     return batch.minimum && batch.isBelowMinimum
                ? tr("The target lies below the published minimum. Only a thermometer tells "
                     "whether a piece reached it; the forecast never says safe.")
@@ -114,7 +124,7 @@ QString FireWords::reading(const PieceCard& piece) const {
     QStringList parts;
     if (piece.lastReading && piece.lastReadAt)
         parts << tr("Probe showed %1 at %2")
-                     .arg(words_.temperature(*piece.lastReading), words_.clock(*piece.lastReadAt));
+                     .arg(words_.measured(*piece.lastReading), words_.clock(*piece.lastReadAt));
     if (piece.lastJudgement)
         parts << (*piece.lastJudgement ? tr("looked done") : tr("looked not done yet"));
     return parts.join(QStringLiteral(" · "));
@@ -343,7 +353,7 @@ std::vector<FireBatchRow> FireWords::batches(const app::Snapshot& day) {
         row.missing = missing(batch);
         row.canTellStart = batch.missing.start && !batch.missing.notMeat && !day.isReadOnly;
         if (batch.startTemperature)
-            row.start = tr("Laid at %1 inside").arg(words_.temperature(*batch.startTemperature));
+            row.start = tr("Laid at %1 inside").arg(words_.measured(*batch.startTemperature));
         row.canPull = !day.isReadOnly;
         auto& list = classes_[batch.task.text()];
         if (!list) list = std::make_shared<ListOf<ClassRow>>();

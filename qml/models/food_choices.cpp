@@ -19,8 +19,6 @@ constexpr int kProbes = 6;
 constexpr Purpose kPurposes[] = {Purpose::HoldHot, Purpose::HoldCold,    Purpose::Cook,
                                  Purpose::Reheat,  Purpose::ArriveHot,   Purpose::ArriveCold,
                                  Purpose::Cooling, Purpose::ReheatPacked};
-constexpr TimeRule kRules[] = {TimeRule::Hot, TimeRule::Cold, TimeRule::Fresh, TimeRule::ColdLong};
-
 }  // namespace
 
 std::vector<ChoiceRow> FoodEntry::rows() const {
@@ -91,17 +89,20 @@ std::vector<ChoiceRow> FoodEntry::panRows() const {
 }
 
 std::vector<ChoiceRow> FoodEntry::heldRows() const {
-    const safety::CookRow* row = rowToKeep();
+    const auto row = rowToKeep();
     if (!row) return {};
     const auto roasts = safety::roastRows();
-    const bool isRoast = row >= roasts.data() && row < roasts.data() + roasts.size();
+    const bool isRoast = std::find(roasts.begin(), roasts.end(), *row) != roasts.end();
     const safety::Scale scale = typed().scale;
     const QString figure =
         FoodWords::reading(scale == safety::Scale::Celsius ? safety::inCelsius(row->celsius)
                                                            : safety::inFahrenheit(row->fahrenheit));
-    const QString source =
-        toText(std::string(safety::kFoodCode)) +
-        (isRoast ? QStringLiteral(", 3-401.11(B)") : QStringLiteral(", 3-401.11(A)(2)"));
+    const auto ground = safety::groundRows();
+    const bool isLocal = !isRoast && std::find(ground.begin(), ground.end(), *row) == ground.end();
+    const QString source = isLocal ? toText(day_->food.limits.authority())
+                                   : toText(std::string(safety::kFoodCode)) +
+                                         (isRoast ? QStringLiteral(", 3-401.11(B)")
+                                                  : QStringLiteral(", 3-401.11(A)(2)"));
     return {
         {QStringLiteral("kept"),
          tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
@@ -113,19 +114,32 @@ std::vector<ChoiceRow> FoodEntry::purposeRows() const {
     std::vector<ChoiceRow> rows;
     const safety::Limits& limits = day_->food.limits;
     if (mode_ == Mode::Leave) {
-        for (const TimeRule rule : kRules)
+        auto rules = rulesToLeaveBy();
+        if (rules.empty()) rules.push_back(rule_);
+        for (const TimeRule rule : rules)
             rows.push_back({QString::number(static_cast<int>(rule)), FoodWords::rule(rule),
                             words_.limit(safety::startOf(rule), limits), rule == rule_, false});
         return rows;
     }
     const app::FoodPanCard* card = this->card();
+    const bool isCooling = card && card->standing.control == Control::Cooling;
     for (const Purpose purpose : kPurposes) {
+        if (purpose == Purpose::Cooling && !isCooling) continue;
         const auto degree = safety::limitOf(purpose, card ? card->food : event::Food::Plant, false);
         rows.push_back({QString::number(static_cast<int>(purpose)), FoodWords::purpose(purpose),
                         degree ? words_.limit(*degree, limits) : QString(), purpose == purpose_,
                         false});
     }
     return rows;
+}
+
+/// The time controls that fit the pan as it stands; the first is the usual one.
+std::vector<TimeRule> FoodEntry::rulesToLeaveBy() const {
+    std::vector<TimeRule> rules;
+    const app::FoodPanCard* card = this->card();
+    for (const TimeRule rule : {TimeRule::Hot, TimeRule::Cold, TimeRule::Fresh, TimeRule::ColdLong})
+        if (card && safety::mayLeaveUnder(rule, card->standing, card->food)) rules.push_back(rule);
+    return rules;
 }
 
 std::vector<ChoiceRow> FoodEntry::deedRows() const {
@@ -142,8 +156,7 @@ std::vector<ChoiceRow> FoodEntry::deedRows() const {
             FoodWords::purpose(card->nextPurpose) +
                 (degree ? QStringLiteral(" · ") + words_.limit(*degree, day_->food.limits)
                         : QString()));
-        const bool isHeld = standing.control == Control::Hot || standing.control == Control::Cold;
-        if (isHeld && standing.open.empty())
+        if (!rulesToLeaveBy().empty())
             add("leave", tr("Leaves temperature control"), tr("a time limit starts, then discard"));
         if (standing.leftover == safety::Leftover::Cool && !standing.cooling)
             add("cool", tr("Begin to cool it"), words_.coolingSteps(day_->food.limits));
@@ -152,6 +165,33 @@ std::vector<ChoiceRow> FoodEntry::deedRows() const {
     }
     rows.push_back({QStringLiteral("discard"), tr("Hold to discard"), {}, false, true});
     return rows;
+}
+
+/// The pan still to read that can wait the least; the whole dish while it has none.
+safety::Pan FoodEntry::panToRead(const safety::PlannedCheck& check) const {
+    const auto isThere = [&](const safety::Pan& pan) {
+        return std::any_of(day_->food.pans.begin(), day_->food.pans.end(),
+                           [&](const app::FoodPanCard& card) { return card.pan == pan; });
+    };
+    for (const safety::Pan& pan : check.missing)
+        if (isThere(pan)) return pan;
+    for (const app::FoodPanCard& card : day_->food.pans)
+        if (card.pan.dish == check.dish && card.standing.control != Control::Discarded &&
+            !card.standing.lost)
+            return card.pan;
+    return {check.dish, 0};
+}
+
+/// Another pan was chosen: only what cools is read as cooling, and each time control has its food.
+void FoodEntry::dropWhatDoesNotFit() {
+    const app::FoodPanCard* card = this->card();
+    const bool isCooling = card && card->standing.control == Control::Cooling;
+    if (mode_ == Mode::Measure && purpose_ == Purpose::Cooling && !isCooling)
+        purpose_ = card ? card->nextPurpose : Purpose::HoldHot;
+    const auto rules = rulesToLeaveBy();
+    if (mode_ == Mode::Leave && !rules.empty() &&
+        std::find(rules.begin(), rules.end(), rule_) == rules.end())
+        rule_ = rules.front();
 }
 
 }  // namespace cinder::face

@@ -130,13 +130,15 @@ std::vector<LimitRow> FoodClosing::limitRows(const app::Snapshot& day) const {
     for (const safety::DegreeLimit& limit : safety::publishedDegrees())
         rows.push_back({toWords(limit.field), nameOfLimit(limit.field),
                         words_.limit(limit.degree, limits), sourceOf(limit),
-                        limits.isLocal(limit.degree), !day.isReadOnly});
+                        limits.isLocal(limit.degree),
+                        !day.isReadOnly && safety::isJudged(limit.degree)});
     for (const safety::SpanLimit& limit : safety::publishedSpans()) {
         const QString length = Words::span(limits.length(limit.span));
         const bool isLeast = limit.sense == safety::Sense::AtLeast;
         rows.push_back({toWords(limit.field), nameOfLimit(limit.field),
                         isLeast ? tr("%1 or longer").arg(length) : tr("%1 or shorter").arg(length),
-                        sourceOf(limit), limits.isLocal(limit.span), !day.isReadOnly && !isLeast});
+                        sourceOf(limit), limits.isLocal(limit.span),
+                        !day.isReadOnly && !isLeast && safety::isJudged(limit.span)});
     }
     return rows;
 }

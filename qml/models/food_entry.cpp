@@ -11,7 +11,6 @@ namespace cinder::face {
 
 namespace {
 
-using safety::Control;
 using safety::Purpose;
 using safety::TimeRule;
 
@@ -79,15 +78,13 @@ void FoodEntry::measureCheck(const QString& name) {
     if (!day_) return;
     for (const safety::PlannedCheck& check : day_->food.checks) {
         if (toText(check.name) != name) continue;
-        pan_ = {check.dish, 0};
-        // The first pan of the dish that is still there; the whole dish while it has none.
-        for (const app::FoodPanCard& card : day_->food.pans)
-            if (card.pan.dish == check.dish && card.standing.control != Control::Discarded) {
-                pan_ = card.pan;
-                break;
-            }
+        pan_ = panToRead(check);
         purpose_ = check.purpose;
-        begin(Mode::Measure);
+        // What was cooled is not hot again because the plan says so.
+        const app::FoodPanCard* card = this->card();
+        const bool isHold = check.purpose == Purpose::HoldHot || check.purpose == Purpose::HoldCold;
+        if (card && isHold && card->standing.cooling) purpose_ = card->nextPurpose;
+        return begin(Mode::Measure);
     }
 }
 
@@ -190,6 +187,7 @@ void FoodEntry::choose(const QString& key) {
     switch (step_) {
         case Step::Pans:
             pan_ = panOf(key);
+            dropWhatDoesNotFit();
             return go(Step::Keys);
         case Step::Purposes:
             if (mode_ == Mode::Leave)
@@ -227,7 +225,9 @@ void FoodEntry::doDeed(const QString& deed) {
         return begin(Mode::Measure);
     }
     if (deed == QLatin1String("leave")) {
-        rule_ = card()->standing.control == Control::Cold ? TimeRule::Cold : TimeRule::Hot;
+        const auto rules = rulesToLeaveBy();
+        if (rules.empty()) return;
+        rule_ = rules.front();
         return begin(Mode::Leave);
     }
     if (deed == QLatin1String("cool")) return take(door_.beginCooling(pan_));
@@ -241,12 +241,12 @@ safety::Reading FoodEntry::typed() const {
             isFahrenheit ? safety::Scale::Fahrenheit : safety::Scale::Celsius};
 }
 
-const safety::CookRow* FoodEntry::rowToKeep() const {
-    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return nullptr;
+std::optional<safety::CookRow> FoodEntry::rowToKeep() const {
+    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return std::nullopt;
     for (const app::FoodPanCard& card : day_->food.pans)
         if (card.pan.dish == pan_.dish)
             return safety::rowInReach(card.food, day_->food.limits, typed());
-    return nullptr;
+    return std::nullopt;
 }
 
 Taken FoodEntry::write(const std::string& reason, std::optional<Duration> held) {

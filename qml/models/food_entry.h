@@ -117,11 +117,14 @@ class FoodEntry : public QObject {
     void doDeed(const QString& deed);
     void settle();
     [[nodiscard]] const app::FoodPanCard* card() const;
+    [[nodiscard]] std::vector<safety::TimeRule> rulesToLeaveBy() const;
+    void dropWhatDoesNotFit();
+    [[nodiscard]] safety::Pan panToRead(const safety::PlannedCheck& check) const;
     /// The reading out of limit that the sheet is about.
     [[nodiscard]] const safety::OpenReading* open() const;
     [[nodiscard]] safety::Reading typed() const;
     /// The published row that would make the typed reading enough; null when none is asked for.
-    [[nodiscard]] const safety::CookRow* rowToKeep() const;
+    [[nodiscard]] std::optional<safety::CookRow> rowToKeep() const;
     [[nodiscard]] safety::LocalRules stricter(const std::string& authority) const;
     [[nodiscard]] Taken write(const std::string& reason, std::optional<Duration> held = {});
 

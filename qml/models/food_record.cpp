@@ -168,10 +168,14 @@ void FoodRecord::answerCall(const QString& dish, int pan) {
     if (!day_) return;
     setPart(QStringLiteral("checks"));
     const DishId id(dish.toStdString());
-    if (pan > 0) return entry_.openPan(keyOf(safety::Pan{id, pan}));
+    const auto isMeant = [&](const safety::PlannedCheck& check) {
+        if (check.dish != id || check.due > day_->now) return false;
+        const auto& missing = check.missing;
+        return pan == 0 || (!missing.empty() && missing.front() == safety::Pan{id, pan});
+    };
     for (const ToDo& one : toDo(*day_))
-        if (one.check->dish == id && one.check->due <= day_->now)
-            return entry_.measureCheck(toText(one.check->name));
+        if (isMeant(*one.check)) return entry_.measureCheck(toText(one.check->name));
+    if (pan > 0) return entry_.openPan(keyOf(safety::Pan{id, pan}));
     entry_.openPan(keyOf(safety::Pan{id, 0}));
 }
 
@@ -192,7 +196,7 @@ std::vector<CheckRow> FoodRecord::checkRows(const app::Snapshot& day) const {
         const safety::PlannedCheck& check = *one.check;
         CheckRow row;
         row.key = toText(check.name);
-        row.dish = food_.pan({check.dish, 0}, day);
+        row.dish = food_.pans(check, day);
         row.what = FoodWords::occasion(check.occasion) + QStringLiteral(" · ") +
                    FoodWords::purpose(check.purpose);
         for (const app::FoodPanCard& card : day.food.pans)

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include <QStringList>
 #include <QVariant>
 
 #include "safety/thermometer.h"
@@ -46,6 +47,15 @@ QString FoodWords::pan(const safety::Pan& pan, const app::Snapshot& day) const {
     for (const app::FoodPanCard& card : day.food.pans)
         if (card.pan.dish == pan.dish) name = words_.name(card.dish);
     return pan.number > 0 ? tr("%1, pan %2").arg(name).arg(pan.number) : name;
+}
+
+QString FoodWords::pans(const safety::PlannedCheck& check, const app::Snapshot& day) const {
+    if (check.missing.empty()) return pan({check.dish, 0}, day);
+    if (check.missing.size() == 1) return pan(check.missing.front(), day);
+    QStringList numbers;
+    for (const safety::Pan& pan : check.missing)
+        numbers << QString::number(pan.number);
+    return tr("%1, pans %2").arg(pan({check.dish, 0}, day), numbers.join(QStringLiteral(", ")));
 }
 
 QString FoodWords::panNumber(std::int32_t number) {

@@ -29,6 +29,8 @@ class FoodWords {
     // --- names ---
     /// "Beef stew", "Beef stew, pan 2".
     [[nodiscard]] QString pan(const safety::Pan& pan, const app::Snapshot& day) const;
+    /// The same of all pans a check still waits for: "Beef stew, pans 2, 3".
+    [[nodiscard]] QString pans(const safety::PlannedCheck& check, const app::Snapshot& day) const;
     /// "Pan 2", "Whole dish".
     [[nodiscard]] static QString panNumber(std::int32_t number);
     [[nodiscard]] static QString thermometer(const safety::ThermometerId& id);

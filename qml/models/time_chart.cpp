@@ -125,7 +125,10 @@ ChartFace coreChart(const app::BatchCard& batch, const app::PieceCard& piece, In
     if (batch.minimum)
         face.levels.push_back(
             {plot.down(*batch.minimum),
-             ChartWords::tr("published minimum %1").arg(words.temperature(*batch.minimum)), true});
+             batch.isMinimumLocal
+                 ? ChartWords::tr("local minimum %1").arg(words.measured(*batch.minimum))
+                 : ChartWords::tr("published minimum %1").arg(words.temperature(*batch.minimum)),
+             true});
     face.hours = plot.hours(words);
     face.degrees = plot.degrees(words);
     face.now = inside(plot.along(now));

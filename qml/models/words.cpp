@@ -1,6 +1,7 @@
 #include "words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 
 #include <QDateTime>
@@ -129,6 +130,14 @@ QString Words::thickness(Length thickness) const {
     return settings_.isCustomary()
                ? tr("%1 in").arg(QString::number(thickness.millimetres() / kInch, 'f', 1))
                : tr("%1 mm").arg(std::lround(thickness.millimetres()));
+}
+
+QString Words::measured(Temperature shown) const {
+    const bool isFahrenheit = settings_.isFahrenheit();
+    const double degrees = isFahrenheit ? shown.fahrenheit() : shown.celsius();
+    if (std::abs(degrees - std::round(degrees)) < 0.05) return temperature(shown);
+    return QString::number(degrees, 'f', 1) +
+           (isFahrenheit ? QStringLiteral("\u00a0°F") : QStringLiteral("\u00a0°C"));
 }
 
 QString Words::date(Instant at, UtcOffset offset) const {

@@ -66,6 +66,9 @@ class Words {
     [[nodiscard]] QString mass(Mass mass) const;
     /// "3.8 in", "96 mm": inches go with degrees Fahrenheit.
     [[nodiscard]] QString thickness(Length thickness) const;
+    /// What a thermometer showed, in tenths where it is not whole: a limit is not reached by
+    /// rounding.
+    [[nodiscard]] QString measured(Temperature shown) const;
     [[nodiscard]] QString date(Instant at, UtcOffset offset) const;
 
     [[nodiscard]] UtcOffset offset() const { return offset_; }

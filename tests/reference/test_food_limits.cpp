@@ -216,7 +216,7 @@ TEST_CASE("a reading below the minimum is offered the row that asks for the shor
     // The rows are those of kRoastChart and kGroundChart above.
     const Limits limits;
     const auto hold = [&](event::Food food, const Reading& reading) -> std::optional<Duration> {
-        const CookRow* row = rowInReach(food, limits, reading);
+        const auto row = rowInReach(food, limits, reading);
         return row ? std::optional(row->hold) : std::nullopt;
     };
     CHECK(hold(event::Food::WholeMeat, inFahrenheit(134)) == 56min);
@@ -228,7 +228,7 @@ TEST_CASE("a reading below the minimum is offered the row that asks for the shor
     CHECK(hold(event::Food::Fish, inFahrenheit(140)) == std::nullopt);
     const auto local = Limits::with({"county", {{"cookIntact", inFahrenheit(150)}}});
     REQUIRE(local);
-    CHECK(rowInReach(event::Food::WholeMeat, *local, inFahrenheit(134)) == nullptr);
+    CHECK_FALSE(rowInReach(event::Food::WholeMeat, *local, inFahrenheit(134)));
 }
 
 TEST_CASE("each kind of food has the minimum of its paragraph") {

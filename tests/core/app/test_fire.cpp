@@ -139,6 +139,28 @@ TEST_CASE("hand test and start temperature give every piece its own minute, thin
     CHECK(batch.isBelowMinimum == (batch.pullAt < *batch.minimum));
 }
 
+TEST_CASE("the fire's minimum is that of the local authority where it is stricter") {
+    LambDay day;
+    const app::BatchCard published = day.batch();
+    // FDA Food Code 2022, 3-401.11(A)(1).
+    CHECK(published.minimum->celsius() == Approx(63));
+    CHECK(published.minimumHold == 15s);
+    CHECK_FALSE(published.isMinimumLocal);
+    CHECK(published.minimumSource == "FDA Food Code 2022, 3-401.11(A)(1)");
+
+    // An invented authority, above any target of the demo.
+    REQUIRE(day.session->nameLocalRules(
+        {"Orchard County",
+         {{"cookIntact", safety::inFahrenheit(170)}, {"cookIntactHold", Duration{60s}}}}));
+    const app::BatchCard local = day.batch();
+    REQUIRE(local.minimum);
+    CHECK(local.minimum->fahrenheit() == Approx(170));
+    CHECK(local.minimumHold == 60s);
+    CHECK(local.isMinimumLocal);
+    CHECK(local.isBelowMinimum);
+    CHECK(local.minimumSource == "Orchard County; FDA Food Code 2022, 3-401.11(A)(1)");
+}
+
 TEST_CASE("a reading moves the forecast of its piece, and a little that of its neighbours") {
     LambDay day;
     day.begin();

@@ -120,6 +120,38 @@ TEST_CASE("what must be discarded is no longer asked to be measured") {
     CHECK_FALSE(isAsked());
 }
 
+TEST_CASE("raw meat stays raw on the record when its cooking is left out of the plan") {
+    FoodDay day;
+    const safety::Pan lamb{DishId{"lamb"}, 1};
+    const auto toServe = [&] { return day.pan(lamb).standing.mayServe; };
+    int skipped = 0;
+    for (const auto& card : day.session->look()->tasks)
+        if (card.id.text().find("lamb/") == 0 && card.kind == plan::TaskKind::Cook) {
+            REQUIRE(day.session->skip(card.id));
+            ++skipped;
+        }
+    REQUIRE(skipped > 0);
+    REQUIRE(
+        day.session->measureFood(lamb, safety::Purpose::ArriveCold, safety::inCelsius(3), kProbe));
+    CHECK_FALSE(toServe());
+    // FDA Food Code 2022, 3-401.11(A)(1): whole meat, 63 degC for 15 s.
+    REQUIRE(day.session->measureFood(lamb, safety::Purpose::Cook, safety::inCelsius(63), kProbe));
+    CHECK(toServe());
+}
+
+TEST_CASE("fresh leaves control only what was neither kept cold nor is meat, fish or egg") {
+    FoodDay day;
+    const auto leave = [&](const char* dish) {
+        return day.session->leaveControl({DishId{dish}, 0}, safety::TimeRule::Fresh,
+                                         safety::inCelsius(20), kProbe);
+    };
+    CHECK_FALSE(leave("chicken"));
+    REQUIRE(
+        day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(4), kProbe));
+    CHECK_FALSE(leave("slaw"));
+    CHECK(leave("tomato-sauce"));
+}
+
 TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     FoodDay day;
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),
@@ -190,6 +222,45 @@ TEST_CASE("checks that are due call together, once, and fewer when some are answ
     CHECK(ringing[0].count == 7);
     REQUIRE(day.session->acknowledge(ringing[0].name));
     CHECK(calls().empty());
+}
+
+TEST_CASE("a second pan nobody reads is named by its check and calls again before it is lost") {
+    FoodDay day;
+    const safety::Pan second{kStew.dish, 2};
+    const auto read = [&](const safety::Pan& pan) {
+        REQUIRE(
+            day.session->measureFood(pan, safety::Purpose::HoldHot, safety::inCelsius(70), kProbe));
+    };
+    const auto calls = [&](const std::string& stem) {
+        std::vector<live::Timer> ringing;
+        for (const auto& timer : day.session->look()->timers)
+            if (timer.dish == kStew.dish && timer.name.find(stem) == 0 &&
+                timer.isRinging(day.session->now()))
+                ringing.push_back(timer);
+        return ringing;
+    };
+    day.wait(1min);
+    read(kStew);
+    read(second);
+    const Instant started = day.clock.wall();
+    while (calls("food:hold:").empty() && day.clock.wall() < started + 90min)
+        day.wait(1min);
+    REQUIRE(calls("food:hold:").size() == 1);
+    CHECK_FALSE(calls("food:hold:")[0].pan);
+    read(kStew);
+    REQUIRE(calls("food:hold:").size() == 1);
+    CHECK(calls("food:hold:")[0].pan == 2);
+
+    // Silenced and not read: USDA FSIS, 2-hour rule, less our 20 min.
+    REQUIRE(day.session->acknowledge(calls("food:hold:")[0].name));
+    day.clock.advance(started + 99min - day.clock.wall());
+    CHECK(calls("food:last:").empty());
+    day.wait(1min);
+    REQUIRE(calls("food:last:").size() == 1);
+    CHECK(calls("food:last:")[0].pan == 2);
+    CHECK_FALSE(day.pan(second).standing.lost);
+    read(second);
+    CHECK(calls("food:last:").empty());
 }
 
 TEST_CASE("the end of time control calls for the discard, and cooling food is asked after") {

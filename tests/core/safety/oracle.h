@@ -187,8 +187,8 @@ class Oracle {
         for (std::size_t i = cooling; i < sheet_.size(); ++i) {
             const Line& line = sheet_[i];
             if (!isReading(line)) continue;
+            // Called on the way or not, it is a reading of food that is cold.
             if (end >= 0) {
-                if (line.kind == Line::Kind::OnTheWay) continue;
                 after.push_back(line);
                 continue;
             }

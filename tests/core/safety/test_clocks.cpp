@@ -85,6 +85,78 @@ TEST_CASE("the clock may only be started from a temperature that was in control"
     CHECK(out.at(1min).open[0].allowed == std::vector{Action::Discard});
 }
 
+// FDA Food Code 2022, 3-501.19(B)(2): cut produce and sealed packs newly opened, 70 degF or below
+// at the start and not above it within the four hours.
+TEST_CASE("fresh food has four hours, and is lost as soon as it is above 70 degF") {
+    Log log;
+    log.leave(0min, TimeRule::Fresh, inFahrenheit(68));
+    CHECK(log.at(4h - 1ms).mayServe);
+    CHECK_FALSE(log.at(4h).mayServe);
+
+    log.measure(1h, Purpose::HoldCold, inFahrenheit(70));
+    CHECK(log.at(61min).mayServe);
+    log.measure(2h, Purpose::HoldCold, inFahrenheit(70.1));
+    CHECK(isLostBy(log.at(2h), Lost::Why::TooWarm));
+    CHECK_FALSE(log.at(2h).mayServe);
+}
+
+TEST_CASE("started again, fresh food that has got too warm is lost like any other") {
+    Log log;
+    log.leave(0min, TimeRule::Fresh, inFahrenheit(68));
+    log.leave(1h, TimeRule::Fresh, inFahrenheit(74));
+    CHECK(isLostBy(log.at(61min), Lost::Why::TooWarm));
+}
+
+TEST_CASE("what was kept cold, and meat, fish or egg, is never taken for fresh") {
+    const auto isGoodAt = [](const Reading& start, event::Food food, bool wasCold) {
+        Log log;
+        log.rule.food = food;
+        if (wasCold) log.measure(0min, Purpose::HoldCold, inFahrenheit(40));
+        log.leave(30min, TimeRule::Fresh, start);
+        const Standing standing = log.at(31min);
+        if (!standing.mayServe) {
+            REQUIRE(standing.open.size() == 1);
+            CHECK(standing.open[0].allowed == std::vector{Action::Discard});
+        }
+        return standing.mayServe;
+    };
+    using event::Food;
+    for (const Food food :
+         {Food::WholeMeat, Food::GroundMeat, Food::Poultry, Food::Fish, Food::Egg})
+        for (const bool wasCold : {false, true}) {
+            CAPTURE(static_cast<int>(food), wasCold);
+            CHECK_FALSE(isGoodAt(inFahrenheit(68), food, wasCold));
+            CHECK(isGoodAt(inFahrenheit(41), food, wasCold));
+        }
+    CHECK_FALSE(isGoodAt(inFahrenheit(68), Food::Plant, true));
+    CHECK(isGoodAt(inFahrenheit(41), Food::Plant, true));
+    CHECK(isGoodAt(inFahrenheit(68), Food::Plant, false));
+}
+
+TEST_CASE("a time control is offered only to food it fits") {
+    const auto offered = [](const Standing& standing, event::Food food) {
+        std::vector<TimeRule> rules;
+        for (const TimeRule rule :
+             {TimeRule::Hot, TimeRule::Cold, TimeRule::Fresh, TimeRule::ColdLong})
+            if (mayLeaveUnder(rule, standing, food)) rules.push_back(rule);
+        return rules;
+    };
+    using event::Food;
+    Log log;
+    CHECK(offered(log.at(0min), Food::Plant) == std::vector{TimeRule::Fresh});
+    CHECK(offered(log.at(0min), Food::Poultry).empty());
+    log.measure(0min, Purpose::HoldCold, inCelsius(4));
+    CHECK(offered(log.at(1min), Food::Plant) == std::vector{TimeRule::Cold, TimeRule::ColdLong});
+    log.measure(2min, Purpose::HoldCold, inCelsius(9));
+    CHECK(offered(log.at(3min), Food::Plant).empty());
+
+    Log hot;
+    hot.measure(0min, Purpose::HoldHot, inCelsius(64));
+    CHECK(offered(hot.at(1min), Food::Plant) == std::vector{TimeRule::Hot});
+    hot.leave(2min, TimeRule::Hot, inCelsius(64));
+    CHECK(offered(hot.at(3min), Food::Plant).empty());
+}
+
 TEST_CASE("cooling: 135 degF at 11:00, 70 by 13:00, 41 by 17:00") {
     Log log;
     log.measure(0min, Purpose::HoldHot, inFahrenheit(135));

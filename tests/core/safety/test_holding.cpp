@@ -168,6 +168,37 @@ TEST_CASE("hot food that turns up cold without a cooling record is lost") {
     CHECK(isLostBy(log.at(61min), Lost::Why::CoolingUnrecorded));
 }
 
+// FDA Food Code 2022, 3-501.16(A): 57 degC or above, or 5 degC or below.
+TEST_CASE("a reading called cooling of food that does not cool is held against its holding") {
+    const auto [purpose, first, bad, good] = GENERATE(table<Purpose, double, double, double>(
+        {{Purpose::HoldHot, 64, 40, 57}, {Purpose::HoldCold, 4, 20, 5}}));
+    Log log;
+    log.measure(0min, purpose, inCelsius(first));
+    log.measure(60min, Purpose::Cooling, inCelsius(good));
+    CHECK(log.at(61min).mayServe);
+    CHECK(log.at(61min).lastMeasured == kEleven + 60min);
+
+    log.measure(70min, Purpose::Cooling, inCelsius(bad));
+    const Standing standing = log.at(71min);
+    CHECK_FALSE(standing.mayServe);
+    REQUIRE(standing.open.size() == 1);
+    CHECK(standing.open[0].purpose == purpose);
+    CHECK(standing.lastMeasured == kEleven + 70min);
+}
+
+TEST_CASE("what is said to cool with nothing on record was hot, or is discarded") {
+    const auto degrees = GENERATE(3.0, 40.0);
+    Log log;
+    log.measure(0min, Purpose::Cooling, inCelsius(degrees));
+    CHECK_FALSE(log.at(1min).mayServe);
+    REQUIRE(log.at(1min).open.size() == 1);
+    CHECK(log.at(1min).open[0].allowed == std::vector{Action::Discard});
+
+    Log hot;
+    hot.measure(0min, Purpose::Cooling, inCelsius(64));
+    CHECK(hot.at(1min).control == Control::Hot);
+}
+
 TEST_CASE("a correction is kept beside the old value and cannot make food better") {
     Log log;
     log.measure(0min, Purpose::HoldHot, inCelsius(64));

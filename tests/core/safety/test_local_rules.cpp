@@ -1,6 +1,9 @@
 #include <catch2/catch.hpp>
 
+#include <set>
+
 #include "kitchen_log.h"
+#include "safety/cooked.h"
 
 using namespace samples;
 
@@ -21,6 +24,80 @@ TEST_CASE("a local authority makes a limit stricter and the food is judged by it
     log.limits = *limits;
     log.leave(0min, TimeRule::Cold, inCelsius(4));
     CHECK(log.at(10min).time->discardAt == kEleven + 2h);
+}
+
+TEST_CASE(
+    "a longer local time at the minimum has to be watched, and no other row takes its place") {
+    // FDA Food Code 2022, 3-401.11(A)(2): 68 degC for 17 s, 70 degC for less than a second; (A)(1):
+    // 63 degC for 15 s. The local times are invented.
+    const auto limits = Limits::with(
+        {"Orchard County", {{"cookGroundHold", Duration{60s}}, {"cookIntactHold", Duration{30s}}}});
+    REQUIRE(limits);
+    using event::Food;
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(70), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(63), 3min) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), {}) == Cooked::No);
+    CHECK(cookedBy(Food::GroundMeat, *limits, inCelsius(68), 60s) == Cooked::AtMinimum);
+    CHECK(cookedBy(Food::WholeMeat, *limits, inCelsius(63), 20s) == Cooked::No);
+    CHECK(cookedBy(Food::WholeMeat, *limits, inCelsius(60), 12min) == Cooked::No);
+
+    const auto row = rowInReach(Food::GroundMeat, *limits, inFahrenheit(156));
+    REQUIRE(row);
+    CHECK(row->hold == Duration{60s});
+    CHECK(row->fahrenheit == Approx(155));
+    CHECK(cookedBy(Food::GroundMeat, Limits{}, inCelsius(68), 20s) == Cooked::AtMinimum);
+}
+
+TEST_CASE("the degrees the record judges by are those some reading, clock or stage is held to") {
+    // The stages of cooling and the warmest of a time control belong to no single reading.
+    std::set<Degree> used{Degree::CoolStart, Degree::CoolMiddle, Degree::CoolEnd,
+                          Degree::TimeWarmest};
+    using event::Food;
+    for (const Food food : {Food::Poultry, Food::GroundMeat, Food::WholeMeat, Food::Plant})
+        for (int purpose = 0; purpose <= static_cast<int>(Purpose::Cooling); ++purpose)
+            for (const bool isRoast : {false, true})
+                if (const auto degree = limitOf(static_cast<Purpose>(purpose), food, isRoast))
+                    used.insert(*degree);
+    for (int rule = 0; rule <= static_cast<int>(TimeRule::ColdLong); ++rule)
+        used.insert(startOf(static_cast<TimeRule>(rule)));
+    for (const DegreeLimit& limit : publishedDegrees()) {
+        CAPTURE(limit.field);
+        CHECK(isJudged(limit.degree) == (used.count(limit.degree) == 1));
+    }
+}
+
+TEST_CASE("a shorter time the record judges by loses food sooner, whichever it is") {
+    const auto with = [](const char* field, Duration length) {
+        Log log;
+        log.limits = Limits::with({"Office", {{field, length}}}).value();
+        return log;
+    };
+    Log reheated = with("reheatWithin", 30min);
+    reheated.measure(0min, Purpose::HoldCold, inCelsius(4));
+    reheated.measure(40min, Purpose::Reheat, inCelsius(75));
+    CHECK(isLostBy(reheated.at(41min), Lost::Why::OutOfControl));
+    for (const auto& [field, length] :
+         {std::pair{"coolMiddleWithin", 60min}, std::pair{"coolEndWithin", 90min}}) {
+        Log cooled = with(field, length);
+        cooled.measure(0min, Purpose::HoldHot, inCelsius(60));
+        cooled.cool(1min);
+        if (length > 60min) cooled.measure(50min, Purpose::Cooling, inCelsius(20));
+        cooled.measure(95min, Purpose::Cooling, inCelsius(15));
+        CHECK(isLostBy(cooled.at(96min), Lost::Why::CoolingSlow));
+    }
+    Log longTime = with("timeControlLong", 5h);
+    longTime.leave(0min, TimeRule::ColdLong, inCelsius(4));
+    CHECK(longTime.at(1min).time->discardAt == kEleven + 5h);
+    Log unread = with("holdGap", 90min);
+    unread.measure(0min, Purpose::HoldHot, inCelsius(60));
+    CHECK(isLostBy(unread.at(91min), Lost::Why::Gap));
+    for (const Span span : {Span::ReheatWithin, Span::CoolMiddleWithin, Span::CoolEndWithin,
+                            Span::TimeControl, Span::TimeControlLong, Span::HoldGap,
+                            Span::HoldEvery, Span::CookIntactHold, Span::CookGroundHold})
+        CHECK(isJudged(span));
+    for (const Span span : {Span::FirstHeating, Span::CoolAmbientWithin, Span::HandWash})
+        CHECK_FALSE(isJudged(span));
 }
 
 TEST_CASE("no published limit can be made looser, on either scale") {
