@@ -306,6 +306,7 @@ Instant Session::now() {
 
 void Session::followWallClock() {
     state_->clock.followWall();
+    state_->isWallRight = true;
     state_->seen.reset();
 }
 

@@ -123,8 +123,15 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
     if (!read) return fail(refusalFor(read.error()));
     if (read->empty()) return fail(Refusal{Refusal::Why::NoEvent, id.text(), {}, {}, {}});
     operations = std::move(*read);
+    // Those of this event only: one that was written to under a wrong clock leaves the others
+    // alone.
+    stamps = {};
     for (const journal::Operation& op : operations)
         stamps.witness(op.stamp);
+    if (!isWallRight) {
+        Duration& known = ahead[id];
+        known = clock.goOnFrom(stamps.last().wall, known);
+    }
     event = id;
     past.reset();
     refold();

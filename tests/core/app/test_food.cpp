@@ -107,6 +107,29 @@ TEST_CASE("the clock of time control starts once and survives an undo that comes
     CHECK(day.session->look()->food.toDiscard >= 1);
 }
 
+TEST_CASE("what was thrown away stays so when the clock comes back earlier than it was") {
+    FoodDay day;
+    const EventId event = day.session->look()->event;
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::ArriveHot, safety::inCelsius(70), kProbe));
+    REQUIRE(day.pan(kStew).standing.mayServe);
+    day.wait(30min);
+    REQUIRE(day.session->discardFood(kStew));
+    const Instant discarded = day.clock.wall();
+
+    for (const Instant wrong : {discarded - 15min, Instant{}}) {
+        CAPTURE(wrong.time_since_epoch().count());
+        day.clock.setWall(wrong);
+        day.restart();
+        REQUIRE(day.session->open(event));
+
+        CHECK(day.session->now() == discarded);
+        CHECK(day.pan(kStew).standing.control == safety::Control::Discarded);
+        CHECK_FALSE(day.pan(kStew).standing.mayServe);
+        CHECK(day.session->look()->undo);
+    }
+}
+
 TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     FoodDay day;
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),

@@ -101,38 +101,6 @@ TEST_CASE("everything is as it was after the app was killed and opened again") {
     CHECK(*device.session->look() == before);
 }
 
-TEST_CASE("setting the wall clock moves no timer while the app runs, and is shown") {
-    Orchard left;
-    Orchard set;
-    for (Orchard* device : {&left, &set}) {
-        device->clock.advance(10min);
-        REQUIRE(device->session->start(device->first));
-    }
-
-    set.clock.setWall(set.clock.wall() + 2h);
-    left.clock.advance(1s);
-    set.clock.advance(1s);
-    const auto expected = left.session->look();
-    const auto seen = set.session->look();
-
-    CHECK(seen->now == expected->now);
-    CHECK(seen->timers == expected->timers);
-    REQUIRE(shows(*seen, app::Notice::What::ClockJumped));
-
-    set.session->followWallClock();
-    CHECK(set.session->look()->now == expected->now + 2h);
-    CHECK_FALSE(shows(*set.session->look(), app::Notice::What::ClockJumped));
-}
-
-TEST_CASE("a device that slept has not jumped") {
-    Orchard device;
-    (void)device.session->look();
-
-    device.clock.advance(3h);
-
-    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
-}
-
 TEST_CASE("on a full disk a touch is refused and shown as not done, and nothing is lost") {
     Orchard device;
     device.session.reset();
