@@ -86,6 +86,10 @@ Taken Session::open(const EventId& event) {
 
 Taken Session::redescribe(const std::string& document) {
     if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto known = open(event->id))
+        return event->id;
+    else if (known.error().why != Why::NoEvent)
+        return fail(std::move(known.error()));
     auto event = event::parse(document);
     if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
     if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");

@@ -85,6 +85,18 @@ TEST_CASE("what makes no sense is refused and leaves no trace") {
     CHECK(whyNot(device.session->read(device.first, Temperature::fromCelsius(-500))) ==
           Refusal::Why::NotNow);
     CHECK(device.store->read(device.event)->size() == before);
+TEST_CASE("an event that runs is only opened when its document is taken in again") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    const auto before = *device.session->look();
+    const auto entries = device.store->read(device.event)->size();
+    device.restart();
+
+    CHECK(device.session->importEvent(samples::orchard()).value() == device.event);
+    CHECK(*device.session->look() == before);
+    CHECK(device.store->read(device.event)->size() == entries);
+}
+
 }
 
 TEST_CASE("everything is as it was after the app was killed and opened again") {
