@@ -198,6 +198,8 @@ Taken Session::read(const TaskId& task, Temperature temperature) {
     if (!found) return fail(found.error());
     const double celsius = temperature.celsius();
     // Below absolute zero or hotter than any coal: a slip of the finger or a broken probe.
+    // The first line begins a task and the last one finishes it.
+    if (auto no = state_->objectionToFire(*found)) return fail(std::move(*no));
     if (celsius < -100.0 || celsius > 1200.0) return refuse(Why::NotNow, "no such temperature");
     const auto milli = (temperature - Temperature{}).kelvin() * 1000.0;
     return state_->record(journal::TemperatureRead{

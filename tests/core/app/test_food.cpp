@@ -162,7 +162,8 @@ TEST_CASE("no fire is lit or called ready before its three questions are answere
     });
     REQUIRE(light != tasks.end());
     const auto isRefused = [&] {
-        for (const auto& taken : {day.session->start(light->id), day.session->finish(light->id)})
+        for (const auto& taken : {day.session->start(light->id), day.session->finish(light->id),
+                                  day.session->tick(light->id, 0)})
             if (taken || taken.error().why != Refusal::Why::AskFirst) return false;
         return true;
     };
@@ -194,6 +195,7 @@ TEST_CASE("checks that are due call together, once, and fewer when some are answ
     CHECK(ringing[0].name.find("food:arrival:") == 0);
     CHECK(ringing[0].count == 8);
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inFahrenheit(39),
+    REQUIRE_FALSE(light->checklist.empty());
                                      kProbe));
     ringing = calls();
     REQUIRE(ringing.size() == 1);
