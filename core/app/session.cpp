@@ -1,7 +1,7 @@
 #include "app/session.h"
 
 #include <algorithm>
-#include <cmath>
+#include <set>
 
 #include "app/make_fire_cards.h"
 #include "app/make_snapshot.h"
@@ -191,19 +191,6 @@ Taken Session::turn(const TaskId& task) {
     if (!isOn || seen.turnsDone >= seen.turnCount)
         return refuse(Why::NotNow, "there is no turn to do");
     return state_->record(journal::Turned{task, seen.turnsDone + 1, state_->now()});
-}
-
-Taken Session::read(const TaskId& task, Temperature temperature) {
-    const auto found = state_->find(task);
-    if (!found) return fail(found.error());
-    const double celsius = temperature.celsius();
-    // Below absolute zero or hotter than any coal: a slip of the finger or a broken probe.
-    // The first line begins a task and the last one finishes it.
-    if (auto no = state_->objectionToFire(*found)) return fail(std::move(*no));
-    if (celsius < -100.0 || celsius > 1200.0) return refuse(Why::NotNow, "no such temperature");
-    const auto milli = (temperature - Temperature{}).kelvin() * 1000.0;
-    return state_->record(journal::TemperatureRead{
-        task, static_cast<std::int64_t>(std::llround(milli)), state_->now()});
 }
 
 Taken Session::moveServe(Instant serve) {

@@ -163,7 +163,6 @@ class Session {
     [[nodiscard]] Result<void, Refusal> tick(const TaskId& task, std::int32_t line);
     /// Records the next turn of a batch, whichever number it is.
     [[nodiscard]] Result<void, Refusal> turn(const TaskId& task);
-    [[nodiscard]] Result<void, Refusal> read(const TaskId& task, Temperature temperature);
     [[nodiscard]] Result<void, Refusal> moveServe(Instant serve);
     [[nodiscard]] Result<void, Refusal> acknowledge(const std::string& alarm);
     [[nodiscard]] Result<void, Refusal> undo();

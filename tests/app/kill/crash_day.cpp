@@ -77,13 +77,10 @@ bool openRehearsal(app::Session& session, const char* document) {
     return session.importEvent(text.str()) && session.rehearse(kSpeed, Duration{0});
 }
 
-/// Somebody with a thermometer, so that there is always something being written.
+/// Somebody with a thermometer in ice water, so that there is always something being written.
 bool probe(app::Session& session) {
-    const auto seen = session.look();
-    for (const auto& card : seen->tasks)
-        if (card.state == app::TaskState::Running)
-            return session.read(card.id, Temperature::fromCelsius(55)).has_value();
-    return true;
+    return session.testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0))
+        .has_value();
 }
 
 }  // namespace

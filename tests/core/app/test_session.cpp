@@ -82,8 +82,6 @@ TEST_CASE("what makes no sense is refused and leaves no trace") {
     CHECK(whyNot(device.session->tick(device.first, 99)) == Refusal::Why::UnknownTask);
     CHECK(whyNot(device.session->acknowledge("turn:soup:1")) == Refusal::Why::NotNow);
     CHECK(whyNot(device.session->setRehearsalSpeed(5)) == Refusal::Why::NotNow);
-    CHECK(whyNot(device.session->read(device.first, Temperature::fromCelsius(-500))) ==
-          Refusal::Why::NotNow);
     CHECK(device.store->read(device.event)->size() == before);
 TEST_CASE("an event that runs is only opened when its document is taken in again") {
     Orchard device;
@@ -127,7 +125,8 @@ TEST_CASE("on a full disk a touch is refused and shown as not done, and nothing 
     Result<void, Refusal> taken;
     int saved = 0;
     for (int i = 0; i < 5000 && taken; ++i, ++saved)
-        taken = device.session->read(device.first, Temperature::fromCelsius(20));
+        taken =
+            device.session->testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0));
 
     REQUIRE(whyNot(taken) == Refusal::Why::NotSaved);
     CHECK(taken.error().storage == journal::StoreError::Why::DiskFull);
@@ -261,7 +260,8 @@ TEST_CASE("a plan is not published over what was done while it was made") {
         CHECK(refused());
     }
     SECTION("a temperature was read, which no plan asks about") {
-        REQUIRE(device.session->read(device.first, Temperature::fromCelsius(4)));
+        REQUIRE(
+            device.session->testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0)));
         CHECK(device.session->publishPlan(*asked, *found));
     }
 }
