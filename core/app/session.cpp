@@ -16,8 +16,7 @@ using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
 /// What says how an event is called and when it serves.
-constexpr std::string_view kHeading[] = {"described", "drafted", "serve-moved", "rehearsal",
-                                         "undone"};
+constexpr std::string_view kHeading[] = {"described", "serve-moved", "rehearsal", "undone"};
 
 /// The plan with which a day began: the last one before the first touch.
 const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& operations) {
@@ -29,6 +28,23 @@ const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& o
             break;
     }
     return plan;
+}
+
+/// An event that was never planned is called as its last draft that counts and can be read says.
+Result<void, journal::StoreError> addDraft(const journal::Store& store, const EventId& id,
+                                           std::vector<journal::Operation> known,
+                                           live::ReadDocuments& headings, live::Day& day) {
+    std::set<journal::OperationId> tried;
+    while (!day.draft) {
+        auto draft = store.readLast(id, "drafted", tried);
+        if (!draft) return fail(draft.error());
+        if (!*draft) return {};
+        tried.insert((*draft)->id);
+        known.push_back(*std::move(*draft));
+        day = live::fold(known, headings);
+        known.pop_back();
+    }
+    return {};
 }
 
 std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant after) {
@@ -54,8 +70,10 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
         const auto operations = state_->store.readKinds(id, kHeading);
         if (!operations) return fail(refusalFor(operations.error()));
         live::ReadDocuments headings(live::ReadDocuments::Depth::Heading);
-        const live::Day day = live::fold(*operations, headings);
-        // The journal is the event's as long as it was only drafted.
+        live::Day day = live::fold(*operations, headings);
+        if (!day.event)
+            if (auto added = addDraft(state_->store, id, *operations, headings, day); !added)
+                return fail(refusalFor(added.error()));
         const auto& event = day.event ? day.event : day.draft;
         if (!event) continue;
         entries.push_back({id, event->name, day.serve.value_or(event->serve.at),
@@ -68,6 +86,10 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
 Result<EventId, Refusal> Session::importEvent(const std::string& document) {
     auto event = event::parse(document);
     if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
+    if (auto known = open(event->id))
+        return event->id;
+    else if (known.error().why != Why::NoEvent)
+        return fail(std::move(known.error()));
     if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
     auto sheet = planFor(*event);
     if (!sheet) return fail(std::move(sheet.error()));
@@ -86,10 +108,6 @@ Taken Session::open(const EventId& event) {
 
 Taken Session::redescribe(const std::string& document) {
     if (auto no = state_->objection()) return fail(std::move(*no));
-    if (auto known = open(event->id))
-        return event->id;
-    else if (known.error().why != Why::NoEvent)
-        return fail(std::move(known.error()));
     auto event = event::parse(document);
     if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
     if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");
@@ -180,6 +198,8 @@ Taken Session::tick(const TaskId& task, std::int32_t line) {
         if (facts->second.ticks.count(line) > 0) return refuse(Why::NotNow, "it is ticked");
         if (facts->second.skipped) return refuse(Why::NotNow, "it is skipped");
     }
+    // The first line begins a task and the last one finishes it.
+    if (auto no = state_->objectionToFire(*found)) return fail(std::move(*no));
     return state_->record(journal::LineTicked{task, line, state_->now()});
 }
 

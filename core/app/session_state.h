@@ -78,6 +78,9 @@ struct Session::State {
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
     void refold();
+    /// Lets go of what older drafts said: there is one for every touch of the editor, each the
+    /// whole event, and only the last that counts is ever shown.
+    void forgetOldDrafts();
 
     /// What the open event comes to; null while none is open.
     [[nodiscard]] std::shared_ptr<const Reckoned> reckon();

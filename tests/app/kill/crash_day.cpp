@@ -48,6 +48,11 @@ class ToldStore final : public journal::Store {
         const EventId& id, std::span<const std::string_view> kinds) const override {
         return inner_.readKinds(id, kinds);
     }
+    Result<std::optional<journal::Operation>, journal::StoreError> readLast(
+        const EventId& id, std::string_view kind,
+        const std::set<journal::OperationId>& but) const override {
+        return inner_.readLast(id, kind, but);
+    }
     Result<void, journal::StoreError> copyTo(const std::filesystem::path& file) const override {
         return inner_.copyTo(file);
     }

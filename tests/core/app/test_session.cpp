@@ -83,6 +83,8 @@ TEST_CASE("what makes no sense is refused and leaves no trace") {
     CHECK(whyNot(device.session->acknowledge("turn:soup:1")) == Refusal::Why::NotNow);
     CHECK(whyNot(device.session->setRehearsalSpeed(5)) == Refusal::Why::NotNow);
     CHECK(device.store->read(device.event)->size() == before);
+}
+
 TEST_CASE("an event that runs is only opened when its document is taken in again") {
     Orchard device;
     REQUIRE(device.session->start(device.first));
@@ -93,8 +95,6 @@ TEST_CASE("an event that runs is only opened when its document is taken in again
     CHECK(device.session->importEvent(samples::orchard()).value() == device.event);
     CHECK(*device.session->look() == before);
     CHECK(device.store->read(device.event)->size() == entries);
-}
-
 }
 
 TEST_CASE("everything is as it was after the app was killed and opened again") {
