@@ -59,13 +59,8 @@ int openEvent(app::Session& session, const Launch& launch) {
     if (!file.open(QIODevice::ReadOnly))
         return say(kNoFile, "cannot read " + launch.eventFile.toStdString());
     const std::string document = file.read(event::kMostBytes + 1).toStdString();
-    const auto described = event::parse(document);
-    // An event already in the store is opened, with all that has been done in it.
-    const bool isKnown = described && session.open(described->id).has_value();
-    if (!isKnown) {
-        if (const auto imported = session.importEvent(document); !imported)
-            return say(kBadEvent, app::describe(imported.error()));
-    }
+    if (const auto imported = session.importEvent(document); !imported)
+        return say(kBadEvent, app::describe(imported.error()));
     if (launch.rehearsal) {
         constexpr Duration kLead = std::chrono::minutes{1};
         if (const auto begun = session.rehearse(*launch.rehearsal, kLead); !begun)

@@ -518,6 +518,14 @@
         <source>The last pan is empty</source>
         <translation>La última charola está vacía</translation>
     </message>
+    <message>
+        <source>%1: the last pan is empty</source>
+        <translation>%1: la última charola está vacía</translation>
+    </message>
+    <message>
+        <source>%1: a fresh pan is on the line</source>
+        <translation>%1: ya hay charola llena en la línea</translation>
+    </message>
 </context>
 <context>
     <name>ListsPage</name>

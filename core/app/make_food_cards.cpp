@@ -11,6 +11,7 @@ safety::Purpose nextPurpose(const safety::FoodPlan& plan, const safety::Standing
     using safety::Purpose;
     switch (standing.control) {
         case Control::None:
+            if (plan.isFresh) return plan.rule.isCookedHere ? Purpose::Cook : Purpose::Reheat;
             return plan.arrivesHot ? Purpose::ArriveHot : Purpose::ArriveCold;
         case Control::Cold:
             if (plan.rule.isCookedHere && !standing.isCooked) return Purpose::Cook;
@@ -28,7 +29,7 @@ safety::Purpose purposeAt(const safety::FoodPlan& plan, const safety::Standing& 
     const safety::Purpose purpose = nextPurpose(plan, standing);
     const bool isHeating = purpose == safety::Purpose::Cook || purpose == safety::Purpose::Reheat;
     const bool isDue = plan.cooked && now >= *plan.cooked - safety::kCheckAhead;
-    return isHeating && !isDue ? safety::Purpose::HoldCold : purpose;
+    return isHeating && !isDue && !plan.isFresh ? safety::Purpose::HoldCold : purpose;
 }
 
 }  // namespace

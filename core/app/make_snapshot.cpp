@@ -79,7 +79,6 @@ class Arrangement {
         std::int32_t line = 0;
         for (const LocalText& text : task.checklist)
             card.checklist.push_back({text, facts && facts->ticks.count(line++) > 0});
-        if (facts && !facts->readings.empty()) card.lastReading = facts->readings.rbegin()->second;
     }
 
     void addWork(std::size_t i, TaskCard& card) const {

@@ -28,8 +28,10 @@ Result<Promise, Refusal> reckonPromise(const event::Event& event, const plan::Se
 }
 
 Result<std::string, Refusal> accepted(const Promise& promise, std::size_t number) {
-    const auto changed =
-        plan::applied(promise.event, promise.problem, promise.explanation.remedies.at(number));
+    const auto& remedies = promise.explanation.remedies;
+    if (number >= remedies.size())
+        return fail(Refusal{Why::NotNow, "there is no such remedy", {}, {}, {}});
+    const auto changed = plan::applied(promise.event, promise.problem, remedies[number]);
     if (!changed) return fail(Refusal{Why::BadEvent, {}, changed.error(), {}, {}});
     return event::write(*changed);
 }

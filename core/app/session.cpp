@@ -1,7 +1,7 @@
 #include "app/session.h"
 
 #include <algorithm>
-#include <cmath>
+#include <set>
 
 #include "app/make_fire_cards.h"
 #include "app/make_snapshot.h"
@@ -16,8 +16,7 @@ using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
 /// What says how an event is called and when it serves.
-constexpr std::string_view kHeading[] = {"described", "drafted", "serve-moved", "rehearsal",
-                                         "undone"};
+constexpr std::string_view kHeading[] = {"described", "serve-moved", "rehearsal", "undone"};
 
 /// The plan with which a day began: the last one before the first touch.
 const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& operations) {
@@ -29,6 +28,23 @@ const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& o
             break;
     }
     return plan;
+}
+
+/// An event that was never planned is called as its last draft that counts and can be read says.
+Result<void, journal::StoreError> addDraft(const journal::Store& store, const EventId& id,
+                                           std::vector<journal::Operation> known,
+                                           live::ReadDocuments& headings, live::Day& day) {
+    std::set<journal::OperationId> tried;
+    while (!day.draft) {
+        auto draft = store.readLast(id, "drafted", tried);
+        if (!draft) return fail(draft.error());
+        if (!*draft) return {};
+        tried.insert((*draft)->id);
+        known.push_back(*std::move(*draft));
+        day = live::fold(known, headings);
+        known.pop_back();
+    }
+    return {};
 }
 
 std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant after) {
@@ -54,8 +70,10 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
         const auto operations = state_->store.readKinds(id, kHeading);
         if (!operations) return fail(refusalFor(operations.error()));
         live::ReadDocuments headings(live::ReadDocuments::Depth::Heading);
-        const live::Day day = live::fold(*operations, headings);
-        // The journal is the event's as long as it was only drafted.
+        live::Day day = live::fold(*operations, headings);
+        if (!day.event)
+            if (auto added = addDraft(state_->store, id, *operations, headings, day); !added)
+                return fail(refusalFor(added.error()));
         const auto& event = day.event ? day.event : day.draft;
         if (!event) continue;
         entries.push_back({id, event->name, day.serve.value_or(event->serve.at),
@@ -68,6 +86,10 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
 Result<EventId, Refusal> Session::importEvent(const std::string& document) {
     auto event = event::parse(document);
     if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
+    if (auto known = open(event->id))
+        return event->id;
+    else if (known.error().why != Why::NoEvent)
+        return fail(std::move(known.error()));
     if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
     auto sheet = planFor(*event);
     if (!sheet) return fail(std::move(sheet.error()));
@@ -176,6 +198,8 @@ Taken Session::tick(const TaskId& task, std::int32_t line) {
         if (facts->second.ticks.count(line) > 0) return refuse(Why::NotNow, "it is ticked");
         if (facts->second.skipped) return refuse(Why::NotNow, "it is skipped");
     }
+    // The first line begins a task and the last one finishes it.
+    if (auto no = state_->objectionToFire(*found)) return fail(std::move(*no));
     return state_->record(journal::LineTicked{task, line, state_->now()});
 }
 
@@ -187,17 +211,6 @@ Taken Session::turn(const TaskId& task) {
     if (!isOn || seen.turnsDone >= seen.turnCount)
         return refuse(Why::NotNow, "there is no turn to do");
     return state_->record(journal::Turned{task, seen.turnsDone + 1, state_->now()});
-}
-
-Taken Session::read(const TaskId& task, Temperature temperature) {
-    const auto found = state_->find(task);
-    if (!found) return fail(found.error());
-    const double celsius = temperature.celsius();
-    // Below absolute zero or hotter than any coal: a slip of the finger or a broken probe.
-    if (celsius < -100.0 || celsius > 1200.0) return refuse(Why::NotNow, "no such temperature");
-    const auto milli = (temperature - Temperature{}).kelvin() * 1000.0;
-    return state_->record(journal::TemperatureRead{
-        task, static_cast<std::int64_t>(std::llround(milli)), state_->now()});
 }
 
 Taken Session::moveServe(Instant serve) {
@@ -306,6 +319,7 @@ Instant Session::now() {
 
 void Session::followWallClock() {
     state_->clock.followWall();
+    state_->isWallRight = true;
     state_->seen.reset();
 }
 

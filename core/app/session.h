@@ -106,7 +106,8 @@ class Session {
 
     // --- events ---
     [[nodiscard]] Result<std::vector<EventEntry>, Refusal> events() const;
-    /// Takes an event document into the store, plans it and opens it.
+    /// Takes an event document into the store, plans it and opens it. An event that is in the store
+    /// is opened with all that was done in it, and stays as it is described there.
     [[nodiscard]] Result<EventId, Refusal> importEvent(const std::string& document);
     [[nodiscard]] Result<void, Refusal> open(const EventId& event);
     /// The open event is now as `document` says: stored, planned anew and shown. Only while nothing
@@ -162,7 +163,6 @@ class Session {
     [[nodiscard]] Result<void, Refusal> tick(const TaskId& task, std::int32_t line);
     /// Records the next turn of a batch, whichever number it is.
     [[nodiscard]] Result<void, Refusal> turn(const TaskId& task);
-    [[nodiscard]] Result<void, Refusal> read(const TaskId& task, Temperature temperature);
     [[nodiscard]] Result<void, Refusal> moveServe(Instant serve);
     [[nodiscard]] Result<void, Refusal> acknowledge(const std::string& alarm);
     [[nodiscard]] Result<void, Refusal> undo();

@@ -19,11 +19,17 @@ std::int32_t guestsOf(const ServicePlan& plan, const live::ServiceDay& day) {
     return isAll ? plan.guests : counted;
 }
 
-std::vector<learn::Appetite> appetitesOf(const ServicePlan& plan, const live::ServiceDay& day) {
+std::vector<learn::Appetite> appetitesOf(const ServicePlan& plan, const live::Day& day) {
     std::vector<learn::Appetite> appetites;
-    for (const ServicePlan::Pan& pan : plan.pans)
-        if (auto one = learn::appetiteOf(pan.dish, pan.plan, day, guestsOf(plan, day)))
-            appetites.push_back(std::move(*one));
+    for (const ServicePlan::Pan& pan : plan.pans) {
+        auto one = learn::appetiteOf(pan.dish, pan.plan, day.service, guestsOf(plan, day.service));
+        if (!one) continue;
+        if (day.event)
+            for (const event::Dish& dish : day.event->menu)
+                if (dish.id == pan.dish && dish.serving)
+                    one->takePercent = dish.serving->takePercent.value_or(100);
+        appetites.push_back(std::move(*one));
+    }
     return appetites;
 }
 
@@ -31,7 +37,7 @@ PastEvent pastOf(const live::Day& day, const ServicePlan* plan) {
     PastEvent past;
     past.day.actuals = learn::actualsOf(day);
     past.day.interrupted = day.debrief.interrupted;
-    if (plan) past.appetites = appetitesOf(*plan, day.service);
+    if (plan) past.appetites = appetitesOf(*plan, day);
     return past;
 }
 

@@ -88,7 +88,7 @@ Result<EventId, Refusal> Session::newDraft(const NewEvent& wanted) {
     event::Event draft = event::renewed(*past, id, wanted.serve);
     if (!wanted.name.empty()) draft.name = wanted.name;
     if (!wanted.timeZone.empty()) draft.timeZone = wanted.timeZone;
-    std::string document = event::write(draft);
+    std::string document = event::writeDraft(draft);
     if (auto sound = event::parseDraft(document); !sound)
         return fail(faulty(std::move(sound.error())));
     std::vector<journal::Body> bodies;
@@ -129,7 +129,7 @@ Taken Session::edit(const Edit& edit, const std::string& field) {
     if (!after) return fail(faulty(std::move(after.error())));
     if (after->id != before->id) return refuse(Why::NotNow, "this is another event");
     if (*after == *before) return {};
-    return state_->record(journal::EventDrafted{event::write(*after), field});
+    return state_->record(journal::EventDrafted{event::writeDraft(*after), field});
 }
 
 bool Session::canUndoEdit() const {

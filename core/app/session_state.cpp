@@ -1,6 +1,7 @@
 #include "app/session_state.h"
 
 #include <algorithm>
+#include <set>
 
 namespace cinder::app {
 
@@ -123,15 +124,42 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
     if (!read) return fail(refusalFor(read.error()));
     if (read->empty()) return fail(Refusal{Refusal::Why::NoEvent, id.text(), {}, {}, {}});
     operations = std::move(*read);
+    // Those of this event only: one that was written to under a wrong clock leaves the others
+    // alone.
+    stamps = {};
     for (const journal::Operation& op : operations)
         stamps.witness(op.stamp);
+    if (!isWallRight) {
+        Duration& known = ahead[id];
+        known = clock.goOnFrom(stamps.last().wall, known);
+    }
     event = id;
     past.reset();
     refold();
     return {};
 }
 
+void Session::State::forgetOldDrafts() {
+    std::set<journal::OperationId> undone;
+    bool isKept = false;
+    for (auto op = operations.rbegin(); op != operations.rend(); ++op) {
+        const bool counts = undone.erase(op->id) == 0;
+        if (const auto* undo = std::get_if<journal::Undone>(&op->body); undo && counts)
+            undone.insert(undo->operation);
+        // A description sets the drafts before it aside, as the fold does.
+        if (const auto* described = std::get_if<journal::EventDescribed>(&op->body))
+            isKept = isKept || (counts && documents.event(described->document) != nullptr);
+        auto* drafted = std::get_if<journal::EventDrafted>(&op->body);
+        if (!drafted) continue;
+        if (counts && !isKept && documents.draft(drafted->document) != nullptr)
+            isKept = true;
+        else
+            std::string().swap(drafted->document);
+    }
+}
+
 void Session::State::refold() {
+    forgetOldDrafts();
     open = std::make_unique<OpenDay>(live::fold(operations, documents), open.get());
     seen.reset();
     listed.reset();
@@ -165,6 +193,11 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
         seen.reset();
         return fail(refusalFor(stored.error()));
     }
+    // What is taken back, or brought back, may be a draft whose words were let go.
+    const bool isTakingBack = std::any_of(batch.begin(), batch.end(), [&](const auto& op) {
+        return std::holds_alternative<journal::Undone>(op.body);
+    });
+    if (event == id && isTakingBack) return load(EventId(id));
     if (event == id) {
         operations.insert(operations.end(), batch.begin(), batch.end());
         refold();

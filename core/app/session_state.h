@@ -2,6 +2,7 @@
 
 /// What a session holds while an event is open; internal to core/app.
 
+#include <map>
 #include <vector>
 
 #include "app/debrief.h"
@@ -47,6 +48,10 @@ struct Session::State {
     journal::Store& store;
     SteadyClock clock;
     journal::HybridClock stamps;
+    /// How far the clock was put ahead for an event that was open, so that it does not run back
+    /// when the event is opened again.
+    std::map<EventId, Duration> ahead;
+    bool isWallRight = false;  ///< a person said so: it counts more than what is written
     std::optional<PersonId> person;
     std::optional<EventId> event;
     std::vector<journal::Operation> operations;
@@ -65,13 +70,17 @@ struct Session::State {
     [[nodiscard]] Instant now() const;
     [[nodiscard]] int speed() const;
 
-    /// Reads an event from the store and makes it the open one.
+    /// Reads an event from the store and makes it the open one. Time goes on from what was last
+    /// written in it when the wall clock shows less.
     [[nodiscard]] Result<void, Refusal> load(const EventId& id);
     /// Appends to the open event, durably, and folds again. Nothing changes when it fails.
     [[nodiscard]] Result<void, Refusal> record(journal::Body body);
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
     void refold();
+    /// Lets go of what older drafts said: there is one for every touch of the editor, each the
+    /// whole event, and only the last that counts is ever shown.
+    void forgetOldDrafts();
 
     /// What the open event comes to; null while none is open.
     [[nodiscard]] std::shared_ptr<const Reckoned> reckon();

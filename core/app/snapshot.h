@@ -43,7 +43,6 @@ struct TaskCard : live::TaskOutlook {
     double criticality = 0;
 
     std::vector<ChecklistLine> checklist;
-    std::optional<Temperature> lastReading;
     /// The pieces of hands-on work as planned, for the run-sheet chart.
     struct Work {
         Instant start;

@@ -1,5 +1,7 @@
 #include "app/steady_clock.h"
 
+#include <algorithm>
+
 namespace cinder::app {
 
 namespace {
@@ -13,11 +15,21 @@ SteadyClock::SteadyClock(const Clock& device)
     : device_(device), base_(device.wall() - device.running()) {}
 
 Instant SteadyClock::wall() const {
-    return base_ + device_.running();
+    return base_ + device_.running() + ahead_;
+}
+
+Duration SteadyClock::goOnFrom(Instant written, Duration ahead) {
+    ahead_ = std::max(ahead, written - (base_ + device_.running()));
+    return ahead_;
+}
+
+/// Two clocks of one device never agree to the millisecond: being ahead by a drift is no news.
+Duration SteadyClock::jump() const {
+    return ahead_ > kDrift ? jump_ - ahead_ : jump_;
 }
 
 void SteadyClock::compare() {
-    const Duration away = device_.wall() - jump_ - wall();
+    const Duration away = device_.wall() - jump_ - (base_ + device_.running());
     if (abs(away) <= kDrift)
         base_ += away;
     else
@@ -27,6 +39,7 @@ void SteadyClock::compare() {
 void SteadyClock::followWall() {
     base_ = device_.wall() - device_.running();
     jump_ = Duration{0};
+    ahead_ = Duration{0};
 }
 
 }  // namespace cinder::app

@@ -6,7 +6,8 @@
 /// Timers are instants, so following such a jump would move every one of them against the meat.
 /// This clock does not follow: it goes on from the reading it was made with, by the running time.
 /// Small corrections, as a time service makes them, are followed. After a restart only the wall
-/// clock exists, and is taken as it is.
+/// clock and what is written exist: the wall clock is taken as it is unless it lies before the last
+/// thing written. A clock that lost its battery must not turn a discard into something yet to come.
 
 #include "base/clock.h"
 
@@ -20,17 +21,22 @@ class SteadyClock final : public Clock {
     [[nodiscard]] Instant wall() const override;
     [[nodiscard]] Duration running() const override { return device_.running(); }
 
+    /// Never shows less than `written`, the last thing known to have happened, and goes on evenly
+    /// from there. Returns how far that is ahead; at least `ahead`, what it was found to be before.
+    Duration goOnFrom(Instant written, Duration ahead);
     /// Compares the two readings; call it regularly. Follows a drift, takes note of a jump.
     void compare();
-    /// How far the wall clock was set ahead (or back) since this clock was made.
-    [[nodiscard]] Duration jump() const { return jump_; }
+    /// How far the wall clock was set ahead (or back) since this clock was made, or shows less than
+    /// what was written before.
+    [[nodiscard]] Duration jump() const;
     /// From here on shows what the wall clock shows.
     void followWall();
 
   private:
     const Clock& device_;
-    Instant base_;      ///< what this clock shows at running time zero
-    Duration jump_{0};  ///< the wall clock shows this much more
+    Instant base_;       ///< what this clock shows at running time zero
+    Duration jump_{0};   ///< the wall clock shows this much more
+    Duration ahead_{0};  ///< this clock shows this much more, lest it run back over what is written
 };
 
 }  // namespace cinder::app

@@ -7,32 +7,18 @@ namespace cinder::cook {
 
 namespace {
 
-constexpr double kHeatLow = 29e6, kHeatHigh = 33e6;       // J/kg
-constexpr double kBulkLow = 180, kBulkHigh = 220;         // kg/m³
-constexpr double kShareLow = 0.15, kShareHigh = 0.35;     // of the heat, through the grate
-constexpr double kSpentShare = 0.5;                       // of the bed when more is due
-constexpr Duration kBedLasts = std::chrono::minutes(60);  // until then, after burn-in
+/// J/kg, gross, and kg/m³ of lump charcoal as poured. Source: overview of charcoal properties
+/// giving EN 1860-2 limits (secondary).
+constexpr double kHeatLow = 29e6, kHeatHigh = 33e6;
+constexpr double kBulkLow = 180, kBulkHigh = 220;
+/// Of the heat, through the grate. From memory.
+constexpr double kShareLow = 0.15, kShareHigh = 0.35;
+/// Of the bed, when more is due. From memory.
+constexpr double kSpentShare = 0.5;
+/// Until more is due, after burn-in. Common practice - no source.
+constexpr Duration kBedLasts = std::chrono::minutes(60);
 
 }  // namespace
-
-const std::vector<CoalFact>& coalFacts() {
-    static const std::vector<CoalFact> facts = {
-        {"gross heating value of charcoal", kHeatLow / 1e6, kHeatHigh / 1e6, "MJ/kg",
-         FactKind::Published,
-         "overview of charcoal properties giving EN 1860-2 limits (secondary)"},
-        {"bulk density of lump charcoal, poured", kBulkLow, kBulkHigh, "kg/m3", FactKind::Published,
-         "overview of charcoal properties giving EN 1860-2 limits (secondary)"},
-        {"moisture of barbecue charcoal, at most", 0, 8, "%", FactKind::Published, "EN 1860-2"},
-        {"burn-in before cooking", 30, 30, "min", FactKind::CommonPractice, "no source"},
-        {"bag of lump charcoal", 40, 40, "lb", FactKind::CommonPractice, "no source"},
-        {"bed depth for direct heat", 50, 100, "mm", FactKind::CommonPractice, "no source"},
-        {"a bed is due for more after", 60, 60, "min", FactKind::CommonPractice, "no source"},
-        {"share of the bed spent by then", 50, 50, "%", FactKind::FromMemory, "no source"},
-        {"share of the heat that passes the grate", 100 * kShareLow, 100 * kShareHigh, "%",
-         FactKind::FromMemory, "no source"},
-    };
-    return facts;
-}
 
 Result<CoalNeed, CookError> coalNeed(const FirePlan& plan) {
     if (plan.bed <= Area{}) return fail(CookError{CookError::Kind::NotPositive, "bed"});

@@ -6,8 +6,6 @@
 /// heating values, and by the depth of the bed, which is how cooks do it. The advice loads for the
 /// larger.
 
-#include <optional>
-#include <string_view>
 #include <vector>
 
 #include "base/result.h"
@@ -18,18 +16,11 @@
 
 namespace cinder::cook {
 
-enum class FactKind { Published, CommonPractice, FromMemory };
+/// The fire wanted at the grate: a palm bears it for so long. Common practice - no source. A wish:
+/// a fire that was felt to be weaker does not make it smaller.
+inline constexpr Duration kWantedHand = std::chrono::seconds(3);
 
-/// A number of the trade with where it comes from, for the page that shows the reckoning.
-struct CoalFact {
-    std::string_view what;
-    double low, high;
-    std::string_view unit;
-    FactKind kind;
-    std::string_view source;
-};
-[[nodiscard]] const std::vector<CoalFact>& coalFacts();
-
+/// Depth of the bed, bag and burn-in are common practice - no source.
 struct FirePlan {
     Area bed;
     Duration cooking{0};                         ///< from first piece laid to last piece pulled
@@ -56,16 +47,5 @@ struct CoalNeed {
 /// Errors: `NotPositive` for an area, depth, bag or cooking time; `OutOfRange` for a depth above
 /// 300 mm or a cooking time above 12 h.
 [[nodiscard]] Result<CoalNeed, CookError> coalNeed(const FirePlan& plan);
-
-/// Beside every plan. Sources: US Consumer Product Safety Commission, Document 5012; published
-/// grill-safety lists on starter fluid (NFPA tip sheet from memory).
-inline constexpr std::string_view kCharcoalCautions[] = {
-    "Burn charcoal only in the open air, never in a tent, vehicle or building: its gas kills and "
-    "has "
-    "no smell. (CPSC Document 5012)",
-    "Starter fluid on cold charcoal only; never on warm, glowing or lit coals. (grill-safety "
-    "lists)",
-    "Local fire codes decide on distance, extinguishers and burn bans.",
-};
 
 }  // namespace cinder::cook

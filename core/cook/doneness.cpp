@@ -19,24 +19,6 @@ SafeMinimum safeMinimum(Meat meat) {
     return {Temperature::fromCelsius(63), 15s, "FDA Food Code 2022, 3-401.11(A)(1)"};
 }
 
-SafeMinimum consumerMinimum(Meat meat) {
-    constexpr std::string_view kChart = "USDA FSIS, Safe Minimum Internal Temperature Chart";
-    switch (meat) {
-        case Meat::GroundMeat:
-            return {Temperature::fromFahrenheit(160), 0s, kChart};
-        case Meat::Poultry:
-            return {Temperature::fromFahrenheit(165), 0s, kChart};
-        // No rest is printed for fish (from memory).
-        case Meat::Fish:
-            return {Temperature::fromFahrenheit(145), 0s, kChart};
-        case Meat::IntactBeef:
-        case Meat::IntactLamb:
-        case Meat::IntactPork:
-            break;
-    }
-    return {Temperature::fromFahrenheit(145), 3min, kChart};
-}
-
 std::optional<PullTarget> pullTarget(Meat meat, Doneness doneness) {
     const SafeMinimum minimum = safeMinimum(meat);
     const auto at = [&](double celsius) {

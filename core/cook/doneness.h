@@ -33,10 +33,6 @@ struct PullTarget {
 /// FDA Food Code 2022, 3-401.11(A). Local codes and the licensed food protection manager decide.
 [[nodiscard]] SafeMinimum safeMinimum(Meat meat);
 
-/// The consumer figure of the USDA FSIS "Safe Minimum Internal Temperature Chart"; for whole cuts
-/// `hold` is the rest before carving.
-[[nodiscard]] SafeMinimum consumerMinimum(Meat meat);
-
 /// Pull temperatures are common practice - no source; they allow for some carry-over. Nothing where
 /// the doneness is not offered: ground meat and poultry are pulled at their minimum or above, and
 /// fish and pork are not offered rare.

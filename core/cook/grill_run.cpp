@@ -143,22 +143,4 @@ RestPeak restPiece(Slab& slab, const Side& both, Duration lasting,
     return {Temperature::fromCelsius(best), fromSeconds(bestAt)};
 }
 
-Result<RefinementError, CookError> refinementError(const RunAt& make, Resolution resolution,
-                                                   Temperature target, Duration latest) {
-    Resolution half = resolution;
-    half.cells = resolution.cells / 2;
-    half.longestStep = resolution.longestStep * 2;
-    half.firstStep = resolution.firstStep * 2;
-    auto fine = make(resolution);
-    if (!fine) return fail(fine.error());
-    auto rough = make(half);
-    if (!rough) return fail(rough.error());
-    if (!fine->advanceUntil(target, latest) || !rough->advanceUntil(target, latest)) {
-        return fail(CookError{CookError::Kind::NeverReached, "target"});
-    }
-    return RefinementError{
-        (rough->elapsed() - fine->elapsed()) / 3,
-        TemperatureDelta::fromKelvin((rough->slab().mean() - fine->slab().mean()).kelvin() / 3.0)};
-}
-
 }  // namespace cinder::cook

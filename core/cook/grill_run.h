@@ -72,20 +72,4 @@ struct RestPeak {
 [[nodiscard]] RestPeak restPiece(Slab& slab, const Side& both, Duration lasting,
                                  const std::function<void(double, const Slab&)>& watch = {});
 
-/// How far a result may be from the converged one: the difference between the resolution asked for
-/// and half of it, which for a second-order method is three times the error left.
-struct RefinementError {
-    Duration pull{0};
-    TemperatureDelta meanAtPull;
-};
-
-/// Builds a run at a resolution; called twice by `refinementError`.
-using RunAt = std::function<Result<GrillRun, CookError>(Resolution)>;
-
-/// Errors: those of `make`; `NeverReached` when `target` is not reached by `latest`.
-[[nodiscard]] Result<RefinementError, CookError> refinementError(const RunAt& make,
-                                                                 Resolution resolution,
-                                                                 Temperature target,
-                                                                 Duration latest);
-
 }  // namespace cinder::cook

@@ -132,22 +132,4 @@ Result<HoldingForecast, CookError> forecastHolding(const Cooling& cooling, Tempe
     return HoldingForecast{{tau(-1), tau(0), tau(1)}, {falls(-1), falls(0), falls(1)}};
 }
 
-Result<Duration, CookError> timeConstant(const MeasuredPoint& first, const MeasuredPoint& second,
-                                         Temperature surroundings) {
-    if (second.at <= first.at) return fail(CookError{CookError::Kind::OutOfOrder, "readings"});
-    if (second.reading <= surroundings || first.reading <= second.reading) {
-        return fail(CookError{CookError::Kind::OutOfRange, "reading"});
-    }
-    const double drop = std::log((first.reading - surroundings) / (second.reading - surroundings));
-    return fromHours(hours(second.at - first.at) / drop);
-}
-
-Result<Temperature, CookError> surroundingsFrom(Temperature first, Temperature second,
-                                                Temperature third) {
-    const double a = first.celsius(), b = second.celsius(), c = third.celsius();
-    const double bend = a + c - 2 * b;
-    if (!(std::abs(bend) > 1e-3)) return fail(CookError{CookError::Kind::OutOfRange, "readings"});
-    return Temperature::fromCelsius((a * c - b * b) / bend);
-}
-
 }  // namespace cinder::cook

@@ -47,15 +47,4 @@ struct HoldingForecast {
 [[nodiscard]] Result<HoldingForecast, CookError> forecastHolding(
     const Cooling& cooling, Temperature limit = kHotHoldMinimum);
 
-/// From two readings alone. Errors as above.
-[[nodiscard]] Result<Duration, CookError> timeConstant(const MeasuredPoint& first,
-                                                       const MeasuredPoint& second,
-                                                       Temperature surroundings);
-
-/// Surroundings from three readings equally far apart, (T0·T2 - T1²)/(T0 + T2 - 2·T1): sensitive to
-/// every tenth of a degree when the drops are small, so a thermometer in the air is better. Errors:
-/// `OutOfRange` when the readings do not bend.
-[[nodiscard]] Result<Temperature, CookError> surroundingsFrom(Temperature first, Temperature second,
-                                                              Temperature third);
-
 }  // namespace cinder::cook

@@ -7,7 +7,6 @@
 /// poultry, minced, injected or tenderised meat need their own, longer times. `kLethalityWarning`
 /// is shown wherever a number from here is shown. Nothing here decides whether food may be served.
 
-#include <optional>
 #include <span>
 #include <string_view>
 
@@ -31,14 +30,12 @@ struct ThermalDeath {
     TemperatureDelta tenfold;  ///< z
 };
 
-/// Fit of the 28 whole-Fahrenheit rows of the roast table: z 5.56 K about 60 °C.
+/// Fit of the 28 whole-Fahrenheit rows of the roast table: z 5.56 K about 60 °C. Source: USDA FSIS,
+/// "Compliance Guidelines for Meeting Lethality Performance Standards for Certain Meat and Poultry
+/// Products" (1999), Appendix A; its 6.5-log column is FDA Food Code 3-401.11(B) where the two
+/// share rows.
 inline constexpr ThermalDeath kSalmonellaInRoasts{Temperature::fromCelsius(60),
                                                   TemperatureDelta::fromKelvin(5.56)};
-/// 70 °C for 2 minutes is the common six-decimal benchmark (NZ MPI Technical Paper 2016/05); z from
-/// memory.
-inline constexpr ThermalDeath kListeria{Temperature::fromCelsius(70),
-                                        TemperatureDelta::fromKelvin(7.5)};
-
 struct MeasuredPoint {
     Instant at;
     Temperature reading;
@@ -59,14 +56,6 @@ struct Lethality {
 
 /// How fast it kills at `t`, 1 at the reference.
 [[nodiscard]] double lethalRate(const ThermalDeath& death, Temperature t);
-
-enum class Reduction { SixAndAHalf, Seven };  ///< decimal logarithms of Salmonella
-
-/// The hold the published table asks for at `t`, from its row at or next below `t`; nothing below
-/// 54.4 °C; zero from 70 °C on. Source: USDA FSIS, "Compliance Guidelines for Meeting Lethality
-/// Performance Standards for Certain Meat and Poultry Products" (1999), Appendix A; its 6.5-log
-/// column is FDA Food Code 3-401.11(B) where the two share rows.
-[[nodiscard]] std::optional<Duration> publishedRoastHold(Temperature t, Reduction reduction);
 
 /// What the table's own row at 60 °C asks: 12 minutes there.
 inline constexpr Duration kRoastNeedAt60 = std::chrono::minutes(12);

@@ -102,8 +102,9 @@ GrillRun PieceModel::lay(const Pair& hidden) const {
     auto slab = Slab::make({&layer, 1}, piece_->start, resolution_);
     const double factor = std::exp(hidden.flux);
     Turning turning;
-    for (const Instant turn : piece_->turns)
-        turning.made.push_back(sinceLaid(turn));
+    if (asTurned_)
+        for (const Instant turn : piece_->turns)
+            turning.made.push_back(sinceLaid(turn));
     if (turnEvery_ > Duration(0)) turning.every = turnEvery_;
     for (const CoolSpan& span : piece_->cool) {
         turning.moves.push_back(sinceLaid(span.from));

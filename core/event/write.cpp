@@ -232,7 +232,9 @@ Json write(const Dish& dish) {
     return object;
 }
 
-std::string write(const Event& event) {
+namespace {
+
+Json document(const Event& event) {
     Json object{{"version", event.version},   {"id", event.id.text()},
                 {"name", text(event.name)},   {"serve", formatRfc3339(event.serve)},
                 {"timeZone", event.timeZone}, {"guests", write(event.guests)},
@@ -244,7 +246,17 @@ std::string write(const Event& event) {
     object["work"] = list(event.work, [](const Step& step) { return write(step); });
     if (event.quantities) object["quantities"] = write(*event.quantities);
     addUnknown(object, event.unknown);
-    return object.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return object;
+}
+
+}  // namespace
+
+std::string write(const Event& event) {
+    return document(event).dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string writeDraft(const Event& draft) {
+    return document(draft).dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 }  // namespace cinder::event

@@ -111,7 +111,8 @@ struct AlarmAcknowledged {
     Instant at;
     friend bool operator==(const AlarmAcknowledged&, const AlarmAcknowledged&) = default;
 };
-/// A temperature read at a check of a task. Stored in thousandths of a degree Celsius.
+/// A temperature read at a check of a task, in thousandths of a degree Celsius. No longer written:
+/// the food record asks for it (safety::FoodMeasured).
 struct TemperatureRead {
     TaskId task;
     std::int64_t milliCelsius = 0;

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -78,6 +79,11 @@ class Store {
     /// events needs, without the plans.
     [[nodiscard]] virtual Result<std::vector<Operation>, StoreError> readKinds(
         const EventId& event, std::span<const std::string_view> kinds) const = 0;
+
+    /// The last one of a kind in that order that is none of `but`; nothing when there is none. What
+    /// is written at every touch is long, and only the last of it counts.
+    [[nodiscard]] virtual Result<std::optional<Operation>, StoreError> readLast(
+        const EventId& event, std::string_view kind, const std::set<OperationId>& but) const = 0;
 
     /// Every event that has operations, by id.
     [[nodiscard]] virtual Result<std::vector<EventId>, StoreError> events() const = 0;

@@ -24,6 +24,10 @@ struct Appetite {
     std::int32_t pansUsed = 0;  ///< begun
     /// The last pan was scraped out: they would have taken more.
     bool isAtLeast = false;
+    /// How many of a hundred guests were planned to take it.
+    std::int32_t takePercent = 100;
+    /// How many of a hundred took it, by that. Free of how many children there were.
+    [[nodiscard]] double percentTaken() const { return takePercent * taken / planned; }
     friend bool operator==(const Appetite&, const Appetite&) = default;
 };
 

@@ -95,17 +95,19 @@ std::vector<TakeSuggestion> takesFor(const event::Event& event,
     std::vector<TakeSuggestion> suggestions;
     for (const event::Dish& dish : event.menu) {
         if (!dish.serving) continue;
+        const std::int32_t planned = dish.serving->takePercent.value_or(100);
         std::vector<Observed> seen;
         for (const auto& day : past)
             for (const Appetite& appetite : day) {
-                const double ratio = std::log(std::max(0.01, appetite.taken / appetite.planned));
-                if (appetite.dish == dish.id && !(appetite.isAtLeast && ratio < 0))
-                    seen.push_back({ratio, false});
+                if (appetite.dish != dish.id) continue;
+                // Against the plan as it is now: see suggestions.cpp.
+                const double ratio = std::log(std::max(0.01, appetite.percentTaken() / planned));
+                if (!appetite.isAtLeast || ratio >= 0) seen.push_back({ratio, false});
             }
         const Learned learned = learn(kAppetitePrior, seen);
         if (learned.events == 0 || std::abs(learned.mean) < kLeastChange) continue;
         TakeSuggestion suggestion{dish.id, dish.name};
-        suggestion.planned = dish.serving->takePercent.value_or(100);
+        suggestion.planned = planned;
         suggestion.learned = scaledTake(suggestion.planned, learned.mean);
         suggestion.low = scaledTake(suggestion.planned, learned.mean - kTenth * learned.deviation);
         suggestion.high = scaledTake(suggestion.planned, learned.mean + kTenth * learned.deviation);

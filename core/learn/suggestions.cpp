@@ -10,34 +10,42 @@ namespace {
 /// The tenth on either side. Source: normal distribution, from memory.
 constexpr double kTenth = 1.2816;
 
-/// Batches of one day that counted, and whether any was left out.
+/// What the batches of one day took in the mean; nothing when all that counted were left out.
 struct OneDay {
-    double sum = 0;
+    double sum = 0;  ///< of the logarithms of their lengths
     std::int32_t batches = 0;
     bool isInterrupted = false;
 };
 
-std::map<std::string, std::vector<Observed>> observedIn(const std::vector<PastDay>& past) {
-    std::map<std::string, std::vector<Observed>> steps;
+std::map<std::string, std::vector<OneDay>> daysOf(const std::vector<PastDay>& past) {
+    std::map<std::string, std::vector<OneDay>> steps;
     for (const PastDay& day : past) {
         std::map<std::string, OneDay> today;
         for (const Actual& actual : day.actuals) {
             OneDay& step = today[actual.step];
             if (day.interrupted.count(actual.task) > 0) {
                 step.isInterrupted = true;
-                continue;
+            } else if (actual.actualLength > Duration{0}) {
+                step.sum += std::log(static_cast<double>(actual.actualLength.count()));
+                ++step.batches;
             }
-            step.sum += logRatio(actual);
-            ++step.batches;
         }
-        for (const auto& [name, step] : today) {
-            if (step.batches > 0)
-                steps[name].push_back({step.sum / step.batches, false});
-            else if (step.isInterrupted)
-                steps[name].push_back({0, true});
-        }
+        for (const auto& [name, step] : today)
+            if (step.batches > 0 || step.isInterrupted) steps[name].push_back(step);
     }
     return steps;
+}
+
+/// Against the plan as it is now. Against the plan of its own day, what was accepted since then
+/// would be learnt a second time.
+std::vector<Observed> against(Duration planned, const std::vector<OneDay>& days) {
+    const double now = std::log(static_cast<double>(planned.count()));
+    std::vector<Observed> seen;
+    seen.reserve(days.size());
+    for (const OneDay& day : days)
+        seen.push_back(day.batches > 0 ? Observed{day.sum / day.batches - now, false}
+                                       : Observed{0, true});
+    return seen;
 }
 
 /// To the half-minute, and never nothing.
@@ -57,14 +65,14 @@ double logRatio(const Actual& actual) {
 
 std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
                                        const std::vector<PastDay>& past) {
-    const auto steps = observedIn(past);
+    const auto steps = daysOf(past);
     std::map<std::string, Suggestion> found;
     for (const plan::Task& task : now) {
         const std::string step = stepOf(task);
         const auto seen = steps.find(step);
-        if (seen == steps.end() || found.count(step) > 0) continue;
-        const Learned learned = learn(kDurationPrior, seen->second);
         const Duration planned = task.duration.usual;
+        if (seen == steps.end() || found.count(step) > 0 || planned <= Duration{0}) continue;
+        const Learned learned = learn(kDurationPrior, against(planned, seen->second));
         Suggestion suggestion{step, task.name, planned, scaled(planned, learned.mean)};
         suggestion.low = scaled(planned, learned.mean - kTenth * learned.deviation);
         suggestion.high = scaled(planned, learned.mean + kTenth * learned.deviation);

@@ -13,7 +13,7 @@
 
 namespace cinder::learn {
 
-/// About the logarithm of actual over planned, so that twice as long weighs like half as long:
+/// About the logarithm of actual over planned now, so that twice as long weighs like half as long:
 /// before any event the plan is believed to be right to a quarter, and a single event to lie within
 /// three tenths of its mean. Common practice - no source.
 inline constexpr Prior kDurationPrior{0, 0.25, 0.3};
@@ -44,8 +44,9 @@ struct PastDay {
 /// ln(actual / planned); 0 when either is nothing.
 [[nodiscard]] double logRatio(const Actual& actual);
 
-/// For each step of `now` that was seen before and whose learned length differs enough. Batches of
-/// one day count as one event: their mean. By name of the step.
+/// For each step of `now` that was seen before and whose learned length differs enough. What it
+/// took is held against `now`, whatever was planned on its own day. Batches of one day count as one
+/// event: their mean. By name of the step.
 [[nodiscard]] std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
                                                      const std::vector<PastDay>& past);
 

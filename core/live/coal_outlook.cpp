@@ -8,9 +8,6 @@ namespace cinder::live {
 
 namespace {
 
-/// The fire wanted at the grate when nobody has felt it yet: a hand bears it for 4 s.
-constexpr Duration kWantedHand = std::chrono::seconds(4);
-
 std::size_t at(plan::TaskIndex index) {
     return static_cast<std::size_t>(index);
 }
@@ -90,10 +87,9 @@ class Bed {
         cook::FirePlan plan;
         plan.bed = Area::ofRectangle(grate_.length - grate_.coolSide, grate_.width);
         plan.cooking = *last - *first;
-        const Duration wanted =
-            made_.handTests.empty() ? kWantedHand : made_.handTests.front().held;
-        const auto belief = cook::fireFromHandTest(wanted);
-        plan.fire = belief ? *belief : *cook::fireFromHandTest(kWantedHand);
+        const auto wanted = cook::fireFromHandTest(cook::kWantedHand);
+        if (!wanted) return;
+        plan.fire = *wanted;
         if (auto need = cook::coalNeed(plan)) made_.need = std::move(*need);
     }
 

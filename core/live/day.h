@@ -30,7 +30,6 @@ struct TaskFacts {
     std::optional<Instant> skipped;
     std::map<std::int32_t, Instant> ticks;  ///< checklist line -> when
     std::map<std::int32_t, Instant> turns;  ///< turn number, from 1 -> when
-    std::map<Instant, Temperature> readings;
     std::optional<PersonId> startedBy;
     friend bool operator==(const TaskFacts&, const TaskFacts&) = default;
 };

@@ -119,10 +119,8 @@ class Folder {
             return setAside();
         if (TaskFacts* facts = factsOf(o.task)) facts->turns.emplace(o.turn, o.at);
     }
-    void operator()(const journal::TemperatureRead& o) {
-        if (TaskFacts* facts = factsOf(o.task))
-            facts->readings.emplace(o.at, fromMilli(o.milliCelsius));
-    }
+    /// Temperatures are asked for by the food record now; this says only that the day had begun.
+    void operator()(const journal::TemperatureRead& o) { (void)factsOf(o.task); }
     void operator()(const journal::PiecesLaid& o) {
         BatchFacts* batch = batchOf(o.task);
         if (!batch || batch->laid) return;

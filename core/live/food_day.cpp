@@ -81,14 +81,18 @@ std::vector<safety::FoodPlan> foodPlans(const Day& day, const Outlook& outlook) 
         const bool isChilled = keepsAs(dish, event::Keeping::Chill);
         const bool ridesCold = isChilled || keepsAs(dish, event::Keeping::Cold);
         const bool ridesHot = keepsAs(dish, event::Keeping::HoldHot);
-        if (!ridesCold && !ridesHot && !isRawAtFirst(dish.food)) continue;
+        const bool isKept = ridesCold || ridesHot || isRawAtFirst(dish.food);
+        // Corn from the fire is held hot like everything else when its step asks for it.
+        const bool isFresh = !isKept && heating.every && heating.last;
+        if (!isKept && !isFresh) continue;
         const bool hasChafer =
             dish.serving && dish.serving->vessel && *dish.serving->vessel == event::Vessel::Chafer;
         safety::FoodPlan plan;
         plan.dish = dish.id;
         plan.rule.food = dish.food;
         plan.rule.isCookedHere = isToBeCooked(dish, sheet) && !isChilled && !ridesHot;
-        plan.rule.since = arrival;
+        if (!isFresh) plan.rule.since = arrival;
+        plan.isFresh = isFresh;
         plan.arrivesHot = ridesHot && !ridesCold;
         plan.isServedHot = heating.last || hasChafer || plan.arrivesHot;
         plan.arrival = arrival;

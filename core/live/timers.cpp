@@ -48,7 +48,6 @@ class Watch {
     }
 
     void watchRunning(std::size_t i) {
-        const Instant started = *s_.progress[i].started;
         const Instant end = s_.due(i);
         const bool isOnGrate =
             !task(i).hands.empty() && task(i).hands.back().act == plan::HandsOn::Act::TakeOff;
@@ -62,7 +61,6 @@ class Watch {
             watchPull(i, end);
         else if (waitsForAWord(task(i)) && task(i).kind != plan::TaskKind::Rest)
             add(TimerKind::Check, "look", i, end);
-        watchTemperature(i, started);
     }
 
     /// With a forecast each piece calls for itself: silencing one leaves the next one its voice.
@@ -78,19 +76,6 @@ class Watch {
         Timer& timer = add(TimerKind::Pull, "pull", i, due, ":" + std::to_string(next));
         timer.number = next;
         timer.count = static_cast<std::int32_t>(batch->pieces.size());
-    }
-
-    void watchTemperature(std::size_t i, Instant started) {
-        if (!task(i).checkEvery) return;
-        Instant last = started;
-        std::size_t taken = 0;
-        if (const auto facts = s_.day.tasks.find(task(i).id); facts != s_.day.tasks.end()) {
-            taken = facts->second.readings.size();
-            if (taken > 0) last = std::max(last, facts->second.readings.rbegin()->first);
-        }
-        const auto number = static_cast<std::int32_t>(taken) + 1;
-        add(TimerKind::Check, "check", i, last + *task(i).checkEvery, ":" + std::to_string(number))
-            .number = number;
     }
 
     /// Rings until somebody goes on with it, even when the rest has ended by itself.

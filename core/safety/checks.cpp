@@ -37,11 +37,12 @@ class Calendar {
     std::vector<PlannedCheck> run() {
         const Instant ready = plan_.serve - kBeforeService;
         const bool isHotBefore = plan_.arrivesHot;
-        add(Occasion::Arrival, isHotBefore ? Purpose::ArriveHot : Purpose::ArriveCold,
-            plan_.arrival);
+        if (!plan_.isFresh)
+            add(Occasion::Arrival, isHotBefore ? Purpose::ArriveHot : Purpose::ArriveCold,
+                plan_.arrival);
         Instant from = plan_.arrival;
         if (plan_.cooked) {
-            holdUntil(*plan_.cooked, isHotBefore);
+            if (!plan_.isFresh) holdUntil(*plan_.cooked, isHotBefore);
             add(Occasion::Cooked, plan_.rule.isCookedHere ? Purpose::Cook : Purpose::Reheat,
                 *plan_.cooked);
             from = std::max(from, *plan_.cooked);

@@ -23,6 +23,8 @@ struct FoodPlan {
     bool arrivesHot = false;
     bool isServedHot = false;
     Instant arrival;
+    /// Fresh produce: nothing to measure before it comes off the heat.
+    bool isFresh = false;
     /// When it comes off the heat on the site, cooked or reheated; absent: it does not.
     std::optional<Instant> cooked;
     Instant serve;

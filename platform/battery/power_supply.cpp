@@ -30,9 +30,11 @@ std::optional<int> PowerSupply::percentLeft() {
 
 std::optional<int> PowerSupply::read() const {
     std::optional<int> least;
-    std::error_code ignored;
-    for (const auto& supply : std::filesystem::directory_iterator(folder_, ignored)) {
-        const auto& path = supply.path();
+    std::error_code failed;
+    // A range-for would throw when a supply goes away while they are listed.
+    for (std::filesystem::directory_iterator supply(folder_, failed), end; !failed && supply != end;
+         supply.increment(failed)) {
+        const auto& path = supply->path();
         // A mouse or a headset has a battery too, of scope "Device".
         if (line(path / "type") != "Battery" || line(path / "scope") == "Device") continue;
         if (line(path / "status") != "Discharging") continue;

@@ -108,9 +108,11 @@ void Events::listCopies() {
     namespace fs = std::filesystem;
     std::vector<std::string> names;
     std::error_code none;
-    for (const auto& file : fs::directory_iterator(copyFolder_, none))
-        if (file.path().extension() == kCopyEnding)
-            names.push_back(file.path().filename().string());
+    // A range-for would throw when a card is pulled out while it is listed.
+    for (fs::directory_iterator file(copyFolder_, none), end; !none && file != end;
+         file.increment(none))
+        if (file->path().extension() == kCopyEnding)
+            names.push_back(file->path().filename().string());
     // Their names begin with the day, so the latest comes first.
     std::sort(names.rbegin(), names.rend());
     std::vector<EventRow> rows;

@@ -1,6 +1,9 @@
 /// Prints what a year of events costs: the list, opening one, a copy of everything, taking it back.
+/// One event in fifteen was written with a hundred touches of the editor; every other of those was
+/// never planned.
 ///   bench_events <event.json> [events]
 
+#include <algorithm>
 #include <chrono>
 #include <filesystem>
 #include <fstream>
@@ -9,6 +12,7 @@
 
 #include "app/rehearsal_crew.h"
 #include "app/session.h"
+#include "event/draft.h"
 #include "event/json.h"
 #include "journal/sqlite/sqlite_store.h"
 
@@ -67,6 +71,38 @@ std::vector<journal::Operation> again(std::vector<journal::Operation> day, const
     return day;
 }
 
+constexpr int kDraftedEach = 15;
+constexpr int kTouches = 100;
+
+bool isDrafted(int number) {
+    return number % kDraftedEach == 0;
+}
+
+/// A hundred touches of the editor, before the day or with no day behind them.
+std::vector<journal::Operation> withDrafts(std::vector<journal::Operation> day, int number) {
+    const auto described = std::find_if(day.begin(), day.end(), [](const auto& op) {
+        return std::holds_alternative<journal::EventDescribed>(op.body);
+    });
+    auto event = event::parse(std::get<journal::EventDescribed>(described->body).document).value();
+    std::vector<journal::Operation> drafts;
+    journal::Operation touch = *described;
+    touch.stamp.wall -= std::chrono::hours{24};
+    for (int n = 0; n < kTouches; ++n) {
+        event.guests.adults += n % 2 == 0 ? 1 : -1;
+        touch.id.sequence = drafts.size() + 1;
+        touch.stamp.wall += std::chrono::seconds{5};
+        touch.body = journal::EventDrafted{event::writeDraft(event), "/guests/adults"};
+        drafts.push_back(touch);
+    }
+    const bool isPlanned = number % (2 * kDraftedEach) == 0;
+    if (isPlanned)
+        for (journal::Operation& op : day) {
+            op.id.sequence += kTouches;
+            drafts.push_back(std::move(op));
+        }
+    return drafts;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -84,8 +120,11 @@ int main(int argc, char** argv) {
     const fs::path all = folder.path / "all.store";
     {
         auto store = journal::SqliteStore::open(all).value();
-        for (int number = 0; number < count; ++number)
-            if (!store->append(again(day, store->device(), text.str(), number))) return 1;
+        for (int number = 0; number < count; ++number) {
+            auto one = again(day, store->device(), text.str(), number);
+            if (isDrafted(number)) one = withDrafts(std::move(one), number);
+            if (!store->append(one)) return 1;
+        }
     }
     auto store = journal::SqliteStore::open(all).value();
     const SystemClock clock;
@@ -95,6 +134,9 @@ int main(int argc, char** argv) {
               << static_cast<double>(fs::file_size(all)) / 1e6 << " MB\n";
     timed("list, again", [&] { return session.events(); });
     timed("open one", [&] { return session.open(events->at(events->size() / 2).id); });
+    timed("open one with a hundred touches", [&] { return session.open(EventId("event-0")); });
+    timed("open one that was never planned",
+          [&] { return session.open(EventId("event-" + std::to_string(kDraftedEach))); });
     const fs::path copy = folder.path / "copy.store";
     timed("copy of everything, checked", [&] { return session.backUp(copy); });
     auto empty = journal::SqliteStore::open(folder.path / "empty.store").value();

@@ -54,7 +54,7 @@ int main(int argc, char** argv) {
     app::Session session(**store, clock);
     const auto event = session.importEvent(text.str());
     if (!event || !session.rehearse(1, std::chrono::minutes{-20})) return 1;
-    const TaskId task = session.look()->tasks.front().id;
+    const ResourceId grate = session.described()->kit.grates.front().id;
     const EventId rehearsal = session.look()->event;
 
     // Begun and taken back in turn, so that every touch changes what the board shows.
@@ -69,7 +69,7 @@ int main(int argc, char** argv) {
         if (!session.look()) std::abort();
     });
     measure("one touch, durable and folded", 1000, [&] {
-        if (!session.read(task, Temperature::fromCelsius(20))) std::abort();
+        if (!session.testByHand(grate, std::chrono::seconds{4})) std::abort();
     });
     auto next = (*store)->nextId(rehearsal).value();
     auto operations = (*store)->read(rehearsal).value();
@@ -92,7 +92,7 @@ int main(int argc, char** argv) {
         journal::Operation op = pattern;
         op.id.sequence = many.size() + 1;
         op.stamp.counter = static_cast<std::uint32_t>(many.size());
-        std::get<journal::TemperatureRead>(op.body).at += Duration{std::int64_t(many.size())};
+        std::get<journal::HandHeld>(op.body).at += Duration{std::int64_t(many.size())};
         many.push_back(std::move(op));
     }
     measure("fold of 10000 operations", 100, [&] { (void)live::fold(many); });

@@ -10,6 +10,7 @@
 
 #include "journal/codec.h"
 #include "journal/seal.h"
+#include "journal/sqlite/rows.h"
 #include "journal/sqlite/schema.h"
 
 namespace cinder::journal {
@@ -137,39 +138,6 @@ void makeReady(SQLite::Database& database, const SqliteStore::Options& options) 
     migrate(database);
 }
 
-struct Row {
-    Operation operation;
-    BodyText body;
-    Seal seal{};
-};
-
-Row rowOf(SQLite::Statement& query) {
-    Row row;
-    Operation& op = row.operation;
-    op.event = EventId{query.getColumn(0).getString()};
-    op.id.device = DeviceId{query.getColumn(1).getString()};
-    op.id.sequence = static_cast<std::uint64_t>(query.getColumn(2).getInt64());
-    op.stamp.wall = Instant{Duration{query.getColumn(3).getInt64()}};
-    op.stamp.counter = query.getColumn(4).getUInt();
-    if (!query.getColumn(5).isNull()) op.person = PersonId{query.getColumn(5).getString()};
-    row.body.kind = query.getColumn(6).getString();
-    op.version = query.getColumn(7).getInt();
-    row.body.text = query.getColumn(8).getString();
-    const auto blob = query.getColumn(9);
-    if (blob.getBytes() == static_cast<int>(row.seal.size()))
-        std::memcpy(row.seal.data(), blob.getBlob(), row.seal.size());
-    op.body = readBody(row.body.kind, op.version, row.body.text);
-    return row;
-}
-
-constexpr const char* kSelect =
-    "SELECT event, device, sequence, wall, counter, person, kind, version, body, seal "
-    "FROM operation ";
-constexpr const char* kInsert =
-    "INSERT INTO operation "
-    "(event, device, sequence, wall, counter, person, kind, version, body, seal) "
-    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-
 /// Where one device's chain in one event ends.
 struct ChainEnd {
     std::uint64_t sequence = 0;
@@ -192,32 +160,9 @@ ChainEnd chainEnd(SQLite::Database& database, const EventId& event, const Device
 
 /// True when exactly this operation is stored; false when another one has its name.
 bool isAlreadyHere(SQLite::Database& database, const Operation& op, const BodyText& body) {
-    SQLite::Statement query(
-        database, std::string(kSelect) + "WHERE event = ? AND device = ? AND sequence = ?");
-    query.bind(1, op.event.text());
-    query.bind(2, op.id.device.text());
-    query.bind(3, static_cast<std::int64_t>(op.id.sequence));
-    if (!query.executeStep()) return false;
-    const Row row = rowOf(query);
-    return row.body == body && row.operation.stamp == op.stamp &&
-           row.operation.person == op.person && row.operation.version == op.version;
-}
-
-void insert(SQLite::Statement& statement, const Operation& op, const BodyText& body,
-            const Seal& sealed) {
-    statement.reset();
-    statement.clearBindings();
-    statement.bind(1, op.event.text());
-    statement.bind(2, op.id.device.text());
-    statement.bind(3, static_cast<std::int64_t>(op.id.sequence));
-    statement.bind(4, static_cast<std::int64_t>(op.stamp.wall.time_since_epoch().count()));
-    statement.bind(5, static_cast<std::int64_t>(op.stamp.counter));
-    if (op.person) statement.bind(6, op.person->text());
-    statement.bind(7, body.kind);
-    statement.bind(8, op.version);
-    statement.bind(9, body.text);
-    statement.bind(10, sealed.data(), static_cast<int>(sealed.size()));
-    statement.exec();
+    const auto row = rowAt(database, op.event, op.id);
+    return row && row->body == body && row->operation.stamp == op.stamp &&
+           row->operation.person == op.person && row->operation.version == op.version;
 }
 
 }  // namespace
@@ -310,6 +255,27 @@ Result<std::vector<Operation>, StoreError> SqliteStore::readKinds(
         while (query.executeStep())
             operations.push_back(rowOf(query).operation);
         return operations;
+    });
+}
+
+Result<std::optional<Operation>, StoreError> SqliteStore::readLast(
+    const EventId& event, std::string_view kind, const std::set<OperationId>& but) const {
+    return guarded([&]() -> Stored<std::optional<Operation>> {
+        // The names first: ordering whole rows would read every body.
+        SQLite::Statement names(
+            connection_->database,
+            "SELECT device, sequence FROM operation WHERE event = ? AND kind = ? "
+            "ORDER BY wall DESC, counter DESC, device DESC, sequence DESC");
+        names.bind(1, event.text());
+        names.bind(2, std::string(kind));
+        while (names.executeStep()) {
+            const OperationId id{DeviceId{names.getColumn(0).getString()},
+                                 static_cast<std::uint64_t>(names.getColumn(1).getInt64())};
+            if (but.count(id) > 0) continue;
+            if (auto row = rowAt(connection_->database, event, id))
+                return std::optional(std::move(row->operation));
+        }
+        return std::optional<Operation>();
     });
 }
 

@@ -41,6 +41,9 @@ class SqliteStore final : public Store {
         const EventId& event) const override;
     [[nodiscard]] Result<std::vector<Operation>, StoreError> readKinds(
         const EventId& event, std::span<const std::string_view> kinds) const override;
+    [[nodiscard]] Result<std::optional<Operation>, StoreError> readLast(
+        const EventId& event, std::string_view kind,
+        const std::set<OperationId>& but) const override;
     [[nodiscard]] Result<std::vector<EventId>, StoreError> events() const override;
     [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> verify() const override;
     [[nodiscard]] Result<void, StoreError> copyTo(const std::filesystem::path& file) const override;

@@ -12,9 +12,6 @@ namespace cinder::quantity {
 
 namespace {
 
-/// A palm over the grate is withdrawn after so long (common practice - no source).
-constexpr Duration kHandTest = std::chrono::seconds(3);
-
 double minutes(Duration span) {
     return static_cast<double>(span.count()) / 60000.0;
 }
@@ -75,7 +72,7 @@ Figure oneGrate(Tally& tally, std::size_t index, Duration cooking, const cook::C
 }  // namespace
 
 std::vector<Figure> reckonCharcoal(Tally& tally, const std::map<ResourceId, Duration>& cooking) {
-    const auto fire = cook::fireFromHandTest(kHandTest);
+    const auto fire = cook::fireFromHandTest(cook::kWantedHand);
     if (!fire) return {};
     const Figure bag = fact(tally, "trade/charcoal-bag");
     const auto times = busy(tally.event());

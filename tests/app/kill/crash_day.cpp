@@ -48,6 +48,11 @@ class ToldStore final : public journal::Store {
         const EventId& id, std::span<const std::string_view> kinds) const override {
         return inner_.readKinds(id, kinds);
     }
+    Result<std::optional<journal::Operation>, journal::StoreError> readLast(
+        const EventId& id, std::string_view kind,
+        const std::set<journal::OperationId>& but) const override {
+        return inner_.readLast(id, kind, but);
+    }
     Result<void, journal::StoreError> copyTo(const std::filesystem::path& file) const override {
         return inner_.copyTo(file);
     }
@@ -77,13 +82,10 @@ bool openRehearsal(app::Session& session, const char* document) {
     return session.importEvent(text.str()) && session.rehearse(kSpeed, Duration{0});
 }
 
-/// Somebody with a thermometer, so that there is always something being written.
+/// Somebody with a thermometer in ice water, so that there is always something being written.
 bool probe(app::Session& session) {
-    const auto seen = session.look();
-    for (const auto& card : seen->tasks)
-        if (card.state == app::TaskState::Running)
-            return session.read(card.id, Temperature::fromCelsius(55)).has_value();
-    return true;
+    return session.testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0))
+        .has_value();
 }
 
 }  // namespace

@@ -126,6 +126,36 @@ TEST_CASE("edits are taken back one by one to the beginning, also after a restar
     CHECK(no.error().why == Refusal::Why::NotNow);
 }
 
+TEST_CASE("the list calls a draft as its last edit that was not taken back says") {
+    Desk desk;
+    const auto rename = [](const char* name) {
+        return [=](event::Event draft) -> event::Edited {
+            draft.name = LocalText(name);
+            return draft;
+        };
+    };
+    const auto listed = [&] {
+        const auto events = desk.session->events().value();
+        return std::string(events.at(0).name.in("en"));
+    };
+    desk.edit(rename("Orchard supper"), "/name");
+    desk.edit(rename("Orchard breakfast"), "/name");
+    CHECK(listed() == "Orchard breakfast");
+    REQUIRE(desk.session->undoEdit());
+    CHECK(listed() == "Orchard supper");
+    REQUIRE(desk.session->undoEdit());
+    CHECK(listed() == "Harvest lunch");
+}
+
+TEST_CASE("a draft takes no more room in the journal than its words need") {
+    Desk desk;
+    desk.edit(guests(88, 8), "/guests/adults");
+    const auto written = desk.store->read(desk.id).value();
+    const auto& last = std::get<journal::EventDrafted>(written.back().body);
+    CHECK(last.document.find('\n') == std::string::npos);
+    CHECK(last.document.size() < event::write(*desk.session->draft()).size() * 3 / 4);
+}
+
 TEST_CASE("a stopped edit names its field and leaves no trace") {
     Desk desk;
     const auto before = desk.store->read(desk.id)->size();

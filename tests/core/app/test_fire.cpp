@@ -343,6 +343,28 @@ TEST_CASE("hand tests are kept over time and a fading fire is seen before it is 
     CHECK(coal.need->load >= coal.need->byDepth);
 }
 
+TEST_CASE(
+    "the coal for the day is for the fire that is wanted, however weak the one that was felt") {
+    LambDay day;
+    const auto need = [&] { return day.session->look()->fire.grates[0].coal.need.value(); };
+    const auto before = need();
+    REQUIRE(day.session->testByHand(day.grate, 9s));
+    CHECK(need().byHeat.high == before.byHeat.high);
+    CHECK(need().load == before.load);
+}
+
+TEST_CASE("the pack list and the fire board want the same fire") {
+    Device day(kMorning);
+    REQUIRE(day.session->importEvent(samples::orchard()));
+    const auto card = day.session->look()->fire.grates[0];
+    const auto* figure = quantity::findFigure(day.session->lists()->all, "coal/" + card.id.text());
+    REQUIRE(card.coal.need);
+    REQUIRE(figure);
+    REQUIRE(figure->inputs.size() == 4);
+    CHECK(figure->inputs[3].amount.value ==
+          Approx(double(card.coal.need->byHeat.high.grams())).epsilon(0.001));
+}
+
 TEST_CASE("all that was told of the pieces is there after a restart") {
     LambDay day;
     day.begin();

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "demo_day.h"
+#include "event/json.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -55,6 +56,38 @@ TEST_CASE("every dish that needs a record has its checks from arrival to strike"
     CHECK(cooked->purpose == safety::Purpose::Cook);
     CHECK(std::is_sorted(food.checks.begin(), food.checks.end(),
                          [](const auto& a, const auto& b) { return a.due < b.due; }));
+}
+
+TEST_CASE("a step that asks for its temperature is asked after by the record, fresh food too") {
+    auto event = event::parse(samples::orchard()).value();
+    for (event::Dish& dish : event.menu)
+        if (dish.id.text() == "flatbread") dish.method.front().checkEvery = 10min;
+    Device day(kMorning);
+    REQUIRE(day.session->importEvent(event::write(event)));
+    const auto food = day.session->look()->food;
+    const auto check = [&](const std::string& name) -> std::optional<safety::PlannedCheck> {
+        for (const auto& one : food.checks)
+            if (one.name == name) return one;
+        return std::nullopt;
+    };
+    // Its step asks every 15 min; the record by itself every hour at most.
+    REQUIRE(check("during-service:chicken:1"));
+    CHECK(check("during-service:chicken:1")->due == event.serve.at + 15min);
+    // Bread comes as it is: nothing to measure before it is warm, and nothing lost without it.
+    CHECK_FALSE(check("arrival:flatbread:1"));
+    REQUIRE(check("cooked:flatbread:1"));
+    REQUIRE(check("during-service:flatbread:1"));
+    CHECK(check("during-service:flatbread:1")->due == event.serve.at + 10min);
+    for (const auto& one : food.checks)
+        if (one.dish == DishId{"flatbread"}) CHECK(one.due >= check("cooked:flatbread:1")->due);
+    day.clock.advance(event.serve.at - day.clock.wall());
+    const auto atBell = day.session->look()->food.pans;
+    const auto bread = std::find_if(atBell.begin(), atBell.end(), [](const auto& card) {
+        return card.pan.dish == DishId{"flatbread"};
+    });
+    REQUIRE(bread != atBell.end());
+    CHECK(bread->nextPurpose == safety::Purpose::Reheat);
+    CHECK_FALSE(bread->standing.lost);
 }
 
 TEST_CASE("a reading answers its check, survives the battery and can be kept by") {
@@ -152,6 +185,29 @@ TEST_CASE("fresh leaves control only what was neither kept cold nor is meat, fis
     CHECK(leave("tomato-sauce"));
 }
 
+TEST_CASE("what was thrown away stays so when the clock comes back earlier than it was") {
+    FoodDay day;
+    const EventId event = day.session->look()->event;
+    REQUIRE(
+        day.session->measureFood(kStew, safety::Purpose::ArriveHot, safety::inCelsius(70), kProbe));
+    REQUIRE(day.pan(kStew).standing.mayServe);
+    day.wait(30min);
+    REQUIRE(day.session->discardFood(kStew));
+    const Instant discarded = day.clock.wall();
+
+    for (const Instant wrong : {discarded - 15min, Instant{}}) {
+        CAPTURE(wrong.time_since_epoch().count());
+        day.clock.setWall(wrong);
+        day.restart();
+        REQUIRE(day.session->open(event));
+
+        CHECK(day.session->now() == discarded);
+        CHECK(day.pan(kStew).standing.control == safety::Control::Discarded);
+        CHECK_FALSE(day.pan(kStew).standing.mayServe);
+        CHECK(day.session->look()->undo);
+    }
+}
+
 TEST_CASE("a slip of the finger is taken back at once and stays to be seen") {
     FoodDay day;
     REQUIRE(day.session->measureFood(kSlaw, safety::Purpose::ArriveCold, safety::inCelsius(40),
@@ -183,8 +239,10 @@ TEST_CASE("no fire is lit or called ready before its three questions are answere
         return card.kind == plan::TaskKind::Fire;
     });
     REQUIRE(light != tasks.end());
+    REQUIRE_FALSE(light->checklist.empty());
     const auto isRefused = [&] {
-        for (const auto& taken : {day.session->start(light->id), day.session->finish(light->id)})
+        for (const auto& taken : {day.session->start(light->id), day.session->finish(light->id),
+                                  day.session->tick(light->id, 0)})
             if (taken || taken.error().why != Refusal::Why::AskFirst) return false;
         return true;
     };

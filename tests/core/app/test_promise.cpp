@@ -37,6 +37,12 @@ TEST_CASE("a promise with time to spare needs no remedy") {
     CHECK(promise.explanation.remedies.empty());
 }
 
+TEST_CASE("a remedy that is not on the list is refused") {
+    const auto refused = app::accepted(reckoned(arrivingLater(0min)), 0);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().why == app::Refusal::Why::NotNow);
+}
+
 TEST_CASE("each remedy said to be enough keeps the promise when it is accepted") {
     const auto promise = reckoned(arrivingLater(20min));
     REQUIRE(promise.explanation.missing > plan::HalfMinutes{0});

@@ -82,9 +82,19 @@ TEST_CASE("what makes no sense is refused and leaves no trace") {
     CHECK(whyNot(device.session->tick(device.first, 99)) == Refusal::Why::UnknownTask);
     CHECK(whyNot(device.session->acknowledge("turn:soup:1")) == Refusal::Why::NotNow);
     CHECK(whyNot(device.session->setRehearsalSpeed(5)) == Refusal::Why::NotNow);
-    CHECK(whyNot(device.session->read(device.first, Temperature::fromCelsius(-500))) ==
-          Refusal::Why::NotNow);
     CHECK(device.store->read(device.event)->size() == before);
+}
+
+TEST_CASE("an event that runs is only opened when its document is taken in again") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    const auto before = *device.session->look();
+    const auto entries = device.store->read(device.event)->size();
+    device.restart();
+
+    CHECK(device.session->importEvent(samples::orchard()).value() == device.event);
+    CHECK(*device.session->look() == before);
+    CHECK(device.store->read(device.event)->size() == entries);
 }
 
 TEST_CASE("everything is as it was after the app was killed and opened again") {
@@ -101,38 +111,6 @@ TEST_CASE("everything is as it was after the app was killed and opened again") {
     CHECK(*device.session->look() == before);
 }
 
-TEST_CASE("setting the wall clock moves no timer while the app runs, and is shown") {
-    Orchard left;
-    Orchard set;
-    for (Orchard* device : {&left, &set}) {
-        device->clock.advance(10min);
-        REQUIRE(device->session->start(device->first));
-    }
-
-    set.clock.setWall(set.clock.wall() + 2h);
-    left.clock.advance(1s);
-    set.clock.advance(1s);
-    const auto expected = left.session->look();
-    const auto seen = set.session->look();
-
-    CHECK(seen->now == expected->now);
-    CHECK(seen->timers == expected->timers);
-    REQUIRE(shows(*seen, app::Notice::What::ClockJumped));
-
-    set.session->followWallClock();
-    CHECK(set.session->look()->now == expected->now + 2h);
-    CHECK_FALSE(shows(*set.session->look(), app::Notice::What::ClockJumped));
-}
-
-TEST_CASE("a device that slept has not jumped") {
-    Orchard device;
-    (void)device.session->look();
-
-    device.clock.advance(3h);
-
-    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
-}
-
 TEST_CASE("on a full disk a touch is refused and shown as not done, and nothing is lost") {
     Orchard device;
     device.session.reset();
@@ -147,7 +125,8 @@ TEST_CASE("on a full disk a touch is refused and shown as not done, and nothing 
     Result<void, Refusal> taken;
     int saved = 0;
     for (int i = 0; i < 5000 && taken; ++i, ++saved)
-        taken = device.session->read(device.first, Temperature::fromCelsius(20));
+        taken =
+            device.session->testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0));
 
     REQUIRE(whyNot(taken) == Refusal::Why::NotSaved);
     CHECK(taken.error().storage == journal::StoreError::Why::DiskFull);
@@ -281,7 +260,8 @@ TEST_CASE("a plan is not published over what was done while it was made") {
         CHECK(refused());
     }
     SECTION("a temperature was read, which no plan asks about") {
-        REQUIRE(device.session->read(device.first, Temperature::fromCelsius(4)));
+        REQUIRE(
+            device.session->testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0)));
         CHECK(device.session->publishPlan(*asked, *found));
     }
 }

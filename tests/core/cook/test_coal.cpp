@@ -56,14 +56,3 @@ TEST_CASE("a plan without a bed is refused by name") {
     CHECK(coalNeed(none).error() == CookError{CookError::Kind::NotPositive, "bed"});
     CHECK(coalNeed(plan(0h)).error().field == "cooking");
 }
-
-TEST_CASE("published values and practice are told apart") {
-    int published = 0, practice = 0;
-    for (const CoalFact& fact : coalFacts()) {
-        published += fact.kind == FactKind::Published ? 1 : 0;
-        practice += fact.kind == FactKind::CommonPractice ? 1 : 0;
-        if (fact.kind == FactKind::Published) CHECK(fact.source != "no source");
-    }
-    CHECK(published > 0);
-    CHECK(practice > 0);
-}

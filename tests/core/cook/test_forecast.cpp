@@ -126,6 +126,21 @@ TEST_CASE("turning more often helps a little and never as much as it is said to"
     CHECK(minutes(*effects[0].toPull) > 0.78 * minutes(*effects[2].toPull));
 }
 
+TEST_CASE("another interval is told from the laying on, whatever turns were made since") {
+    const auto before = FittedBatch::fit(batchOf({piece(1, 50)}));
+    PieceOnGrate turned = piece(1, 50);
+    turned.turns = {kLaid + 5min, kLaid + 10min, kLaid + 15min};
+    const auto after = FittedBatch::fit(batchOf({turned}));
+    REQUIRE(before);
+    REQUIRE(after);
+    const Duration intervals[] = {2min + 30s, 5min, 10min};
+    const auto told = before->turningEffect({1}, intervals).value();
+    const auto now = after->turningEffect({1}, intervals).value();
+    for (std::size_t i = 0; i < told.size(); ++i)
+        CHECK(now[i].toPull == told[i].toPull);
+    CHECK(now[0].toPull != now[2].toPull);
+}
+
 TEST_CASE("the core curve passes the target when the forecast says") {
     const auto fitted = FittedBatch::fit(batchOf({piece(1, 50)}));
     REQUIRE(fitted);

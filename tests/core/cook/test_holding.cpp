@@ -26,23 +26,6 @@ Cooling exactCooling(double tauMinutes, int readings, Duration every) {
 
 }  // namespace
 
-TEST_CASE("two readings give the time constant of the textbook coffee") {
-    // Source: calculus exercise, coffee 95 to 61 °C in 30 min at 20 °C, printed k = 0.02 per
-    // minute.
-    const auto around = Temperature::fromCelsius(20);
-    const auto tau = timeConstant(point(0min, 95), point(30min, 61), around);
-    REQUIRE(tau);
-    CHECK(minutes(*tau) == Approx(49.6758).margin(0.001));
-    CHECK(1 / minutes(*tau) == Approx(0.02).margin(0.0005));
-    CHECK(minutes(*tau) * std::log(75.0 / 37.0) == Approx(35.0994).margin(0.001));
-    // Source: calculus exercise, 70, 60, 53 °F at 0, 1, 2 min: surroundings 110/3 °F exactly.
-    const auto found =
-        surroundingsFrom(Temperature::fromFahrenheit(70), Temperature::fromFahrenheit(60),
-                         Temperature::fromFahrenheit(53));
-    REQUIRE(found);
-    CHECK(found->fahrenheit() == Approx(110.0 / 3).margin(0.01));
-}
-
 TEST_CASE("readings take over from what is believed of the vessel") {
     const auto one = forecastHolding(exactCooling(300, 1, 15min)).value();
     const auto many = forecastHolding(exactCooling(300, 9, 15min)).value();

@@ -112,3 +112,19 @@ TEST_CASE("two devices' operations come back in clock order, whichever was appen
     CHECK(merged == two->read(EventId{"orchard"}).value());
     CHECK(std::is_sorted(merged.begin(), merged.end(), comesBefore));
 }
+
+TEST_CASE("the last operation of a kind is found past those that do not count") {
+    const Folder folder;
+    const auto store = openStore(folder.file("a.journal"));
+    const EventId event{"orchard"};
+    const std::vector<Operation> written{operation(1, EventDrafted{"{}", "/name"}),
+                                         operation(2, EventDrafted{"{ }", "/site"}),
+                                         operation(3, TaskStarted{TaskId{"lamb"}, Instant{}})};
+    REQUIRE(store->append(written));
+
+    CHECK(store->readLast(event, "drafted", {}).value() == written[1]);
+    CHECK(store->readLast(event, "drafted", {written[1].id}).value() == written[0]);
+    CHECK_FALSE(store->readLast(event, "drafted", {written[0].id, written[1].id}).value());
+    CHECK_FALSE(store->readLast(event, "described", {}).value());
+    CHECK_FALSE(store->readLast(EventId{"barn"}, "drafted", {}).value());
+}

@@ -25,8 +25,20 @@ event::Step stepOf(const event::Event& event, const char* id) {
     return {};
 }
 
+/// Planned and taken portions a guest where all were planned to take it.
 learn::Appetite took(const char* id, double planned, double taken, bool isAtLeast = false) {
     return {DishId{id}, planned, taken, 1, isAtLeast};
+}
+
+std::int32_t takeOf(const event::Event& event, const char* id) {
+    return dish(event, id).serving->takePercent.value();
+}
+
+/// The same where the orchard's take was planned.
+learn::Appetite tookOfPlan(const char* id, double taken, bool isAtLeast = false) {
+    auto one = took(id, 1, taken, isAtLeast);
+    one.takePercent = takeOf(orchard(), id);
+    return one;
 }
 
 constexpr std::int64_t ms(std::chrono::minutes length) {
@@ -81,8 +93,8 @@ TEST_CASE("an accepted take goes into the serving") {
 // known variance; e.g. W. M. Bolstad, Introduction to Bayesian Statistics, chapter 11, from memory.
 TEST_CASE("what was taken draws the take rate towards it, more with every event") {
     const auto event = orchard();
-    const auto planned = dish(event, "slaw").serving->takePercent.value();
-    const auto once = learn::takesFor(event, {{took("slaw", 1, 0.7)}});
+    const auto planned = takeOf(event, "slaw");
+    const auto once = learn::takesFor(event, {{tookOfPlan("slaw", 0.7)}});
     REQUIRE(once.size() == 1);
     CHECK(once.front().planned == planned);
     CHECK(once.front().learned == std::lround(planned * std::exp(std::log(0.7) * 25 / 41)));
@@ -90,18 +102,39 @@ TEST_CASE("what was taken draws the take rate towards it, more with every event"
     CHECK(once.front().low < once.front().learned);
     CHECK(once.front().high > once.front().learned);
     const auto often = learn::takesFor(
-        event, {{took("slaw", 1, 0.7)}, {took("slaw", 1, 0.7)}, {took("slaw", 1, 0.7)}});
+        event, {{tookOfPlan("slaw", 0.7)}, {tookOfPlan("slaw", 0.7)}, {tookOfPlan("slaw", 0.7)}});
     CHECK(often.front().learned < once.front().learned);
     CHECK(often.front().events == 3);
 }
 
 TEST_CASE("a dish that was scraped out never lowers its take") {
     const auto event = orchard();
-    CHECK(learn::takesFor(event, {{took("slaw", 1, 0.6, true)}}).empty());
-    CHECK(learn::takesFor(event, {{took("bread", 0.5, 0.7, true)}}).size() <= 1);
+    CHECK(learn::takesFor(event, {{tookOfPlan("slaw", 0.6, true)}}).empty());
+    const auto more = learn::takesFor(event, {{tookOfPlan("slaw", 1.1, true)}});
+    REQUIRE(more.size() == 1);
+    CHECK(more.front().dish == DishId{"slaw"});
+    CHECK(more.front().learned > more.front().planned);
 }
 
 TEST_CASE("small differences are no news") {
-    CHECK(learn::takesFor(orchard(), {{took("slaw", 1, 1.02)}}).empty());
+    CHECK(learn::takesFor(orchard(), {{tookOfPlan("slaw", 1.02)}}).empty());
     CHECK(learn::takesFor(orchard(), {}).empty());
+}
+
+TEST_CASE("accepting every take brings it to what is taken, and not past it") {
+    auto event = orchard();
+    const double truth = 0.6 * takeOf(event, "slaw");
+    std::vector<std::vector<learn::Appetite>> past;
+    for (int events = 1; events <= 12; ++events) {
+        const auto before = takeOf(event, "slaw");
+        auto one = took("slaw", before / 100.0, truth / 100);
+        one.takePercent = before;
+        past.push_back({one});
+        for (const auto& take : learn::takesFor(event, past))
+            event = learn::applied(event, {{learn::takeFigure(take.dish), {true, take.learned}}});
+        CAPTURE(events, before, truth);
+        CHECK(takeOf(event, "slaw") >= std::lround(truth));
+        CHECK(takeOf(event, "slaw") <= before);
+    }
+    CHECK(takeOf(event, "slaw") < truth * 1.06);
 }

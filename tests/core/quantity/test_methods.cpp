@@ -9,7 +9,6 @@
 #include "event/method_card.h"
 #include "plan/build/build.h"
 #include "quantity/build/reckon.h"
-#include "quantity/what_if.h"
 
 using namespace cinder;
 
@@ -105,7 +104,9 @@ TEST_CASE("Every card copied into an event makes no fault, and its food is recko
     for (const auto* name : {"orchard-harvest-lunch", "pruning-day-supper", "last-apple-feast"}) {
         for (const auto& file : cardFiles()) {
             INFO(name << " with " << file.name);
-            auto event = quantity::withGuests(test::demo(name), 100, 0);
+            auto event = test::demo(name);
+            event.guests.adults = 100;
+            event.guests.children = 0;
             event.menu = {event::copiedInto(event, card(file))};
             event.quantities->lineOrder.clear();
             event.guests.diets.clear();

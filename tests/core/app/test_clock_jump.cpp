@@ -1,0 +1,128 @@
+#include <catch2/catch.hpp>
+
+#include "demo_day.h"
+
+using namespace cinder;
+using namespace std::chrono_literals;
+using samples::Device;
+
+namespace {
+
+constexpr Instant kMorning{1'821'000'000'000ms};
+
+/// A device with the orchard open, and a smaller event beside it.
+struct Orchard : Device {
+    Orchard() : Device(kMorning) {
+        other = session->importEvent(samples::demo("pruning-day-supper.json")).value();
+        event = session->importEvent(samples::orchard()).value();
+        const auto* sheet = session->sheet();
+        // Time passed while the app was closed.
+        clock.advance(sheet->bell + plan::firstStart(sheet->schedule) - 10min - clock.wall());
+        restart();
+        REQUIRE(session->open(event));
+    }
+    EventId event;
+    EventId other;
+    TaskId first{"unload"};
+};
+
+bool shows(const app::Snapshot& seen, app::Notice::What what) {
+    for (const auto& notice : seen.notices)
+        if (notice.what == what) return true;
+    return false;
+}
+
+}  // namespace
+
+TEST_CASE("setting the wall clock moves no timer while the app runs, and is shown") {
+    Orchard left;
+    Orchard set;
+    for (Orchard* device : {&left, &set}) {
+        device->clock.advance(10min);
+        REQUIRE(device->session->start(device->first));
+    }
+
+    set.clock.setWall(set.clock.wall() + 2h);
+    left.clock.advance(1s);
+    set.clock.advance(1s);
+    const auto expected = left.session->look();
+    const auto seen = set.session->look();
+
+    CHECK(seen->now == expected->now);
+    CHECK(seen->timers == expected->timers);
+    REQUIRE(shows(*seen, app::Notice::What::ClockJumped));
+
+    set.session->followWallClock();
+    CHECK(set.session->look()->now == expected->now + 2h);
+    CHECK_FALSE(shows(*set.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("a clock that lost its battery does not turn back what is written, and is shown") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    const Instant written = device.clock.wall();
+    device.clock.advance(10min);
+    device.clock.setWall(written - 20min);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == written);
+    const auto seen = device.session->look();
+    REQUIRE(shows(*seen, app::Notice::What::ClockJumped));
+    CHECK(seen->notices.front().amount == -20min);
+
+    // It goes on from there, and does not start over when the event is opened again.
+    device.clock.advance(3min);
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == written + 3min);
+    CHECK(shows(*device.session->look(), app::Notice::What::ClockJumped));
+
+    REQUIRE(device.session->open(device.other));
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == written + 3min);
+
+    // A person's word counts more, also when the event is opened again.
+    device.session->followWallClock();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == written - 17min);
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("a clock that was set right before the app is opened again is followed at once") {
+    Orchard device;
+    REQUIRE(device.session->start(device.first));
+    const Instant later = device.clock.wall() + 2h;
+    device.clock.setWall(later);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+
+    CHECK(device.session->now() == later);
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("an event written to under a clock that ran ahead moves no other event") {
+    Orchard device;
+    const Instant right = device.clock.wall();
+    device.clock.setWall(right + 24h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    REQUIRE(device.session->start(device.first));
+    device.clock.setWall(right);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == right + 24h);
+
+    REQUIRE(device.session->open(device.other));
+    CHECK(device.session->now() == right);
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+    REQUIRE(device.session->moveServe(device.session->look()->serve + 10min));
+    CHECK(device.store->read(device.other)->back().stamp.wall == right);
+}
+
+TEST_CASE("a device that slept has not jumped") {
+    Orchard device;
+    (void)device.session->look();
+
+    device.clock.advance(3h);
+
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+}
