@@ -51,7 +51,7 @@ Document buffetPlan(const event::Event& event, const quantity::Reckoning& all, c
     }
     std::string room = style.say("The line takes ", "La línea ocupa ") +
                        lengthText(line.needed, style) + style.say(" of ", " de ") +
-                       lengthText(line.available, style);
+                       roomText(line.available, style);
     const bool isShort = line.shortBy > Length{};
     if (isShort)
         room += style.say("; short by ", "; faltan ") + lengthText(line.shortBy, style) +

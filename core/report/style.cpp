@@ -58,6 +58,8 @@ std::string massText(Mass mass, const Style& style) {
     }
     // A mass is whole grams, so 40 lb may have come to half a gram more: that is no ounce.
     constexpr double kHalfGramInOunces = 0.5 / 28.349523125;
+    // A portion of 90 g is not the quarter pound that whole ounces would make of it.
+    if (mass.pounds() * 16 < 15.95) return upTo(mass.pounds() * 16, 1) + " oz";
     const auto ounces =
         std::max<std::int64_t>(0, quantity::roundedUp(mass.pounds() * 16 - kHalfGramInOunces));
     const auto pounds = ounces / 16;
@@ -81,10 +83,25 @@ std::string temperatureText(Temperature temperature, const Style& style) {
                                               : fahrenheit + " (" + celsius + ")";
 }
 
+namespace {
+
+/// What is measured in whole millimetres may be out by this, in inches: 6 ft is 1829 mm.
+constexpr double kHalfMillimetre = 0.5 / 25.4;
+
+std::string feetAndInches(std::int64_t inches) {
+    return std::to_string(inches / 12) + " ft " + std::to_string(inches % 12) + " in";
+}
+
+}  // namespace
+
 std::string lengthText(Length length, const Style& style) {
     if (style.measures == Measures::Metric) return upTo(length.metres(), 2) + " m";
-    const auto inches = quantity::roundedUp(length.inches());
-    return std::to_string(inches / 12) + " ft " + std::to_string(inches % 12) + " in";
+    return feetAndInches(quantity::roundedUp(length.inches() - kHalfMillimetre));
+}
+
+std::string roomText(Length room, const Style& style) {
+    if (style.measures == Measures::Metric) return upTo(room.metres(), 2) + " m";
+    return feetAndInches(static_cast<std::int64_t>(std::floor(room.inches() + kHalfMillimetre)));
 }
 
 std::string timeText(Instant at, UtcOffset offset, const Style& style) {

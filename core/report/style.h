@@ -36,6 +36,8 @@ struct Style {
 [[nodiscard]] std::string temperatureText(Temperature temperature, const Style& style);
 /// "1.83 m" or "6 ft 0 in".
 [[nodiscard]] std::string lengthText(Length length, const Style& style);
+/// The length there is, never more than that: rounded down to the inch.
+[[nodiscard]] std::string roomText(Length room, const Style& style);
 /// "13:05" or "1:05 pm" on the wall of the site.
 [[nodiscard]] std::string timeText(Instant at, UtcOffset offset, const Style& style);
 /// The weekday and date: "Sat 18 Sep 13:05" or "sáb 18 sep 13:05".

@@ -24,6 +24,7 @@ Sheet {
             width: parent.width - way.width - Space.gap
             tone: root.fire.pad.isReady ? "ember" : "plain"
             enabled: root.fire.pad.isReady
+            opacity: enabled ? 1 : 0.4
             text: qsTr("Note it")
             onClicked: root.fire.noteNumber()
         }

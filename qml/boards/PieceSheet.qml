@@ -42,7 +42,7 @@ Sheet {
             Label { width: parent.width; visible: text !== ""; text: root.piece.reading; isStrong: true; maximumLineCount: 4 }
             Remark { width: parent.width; text: root.piece.missing; glyph: Icons.flame }
             Remark { width: parent.width; text: root.day.refusal; tint: Theme.ember }
-            PieceCurve { width: parent.width; visible: !root.isNarrow; piece: root.piece }
+            PieceCurve { width: parent.width; visible: !root.isNarrow; piece: root.piece; tall: Space.mm * 30 }
         }
         PieceTouches { width: parts.share; day: root.day }
         // On a phone what is touched comes before what is looked at.

@@ -21,6 +21,7 @@ Sheet {
         height: Space.hurried
         tone: root.fire.canPullSeveral ? "ember" : "plain"
         enabled: root.fire.canPullSeveral
+        opacity: enabled ? 1 : 0.4
         glyph: Icons.pull
         text: root.fire.severalVerb
         onClicked: root.fire.pullSeveral()

@@ -154,7 +154,7 @@ void LineView::tellRoom() {
     const quantity::Line& line = lists_->all.line;
     const auto style = words_.style();
     const QString needed = text(report::lengthText(line.needed, style));
-    const QString there = text(report::lengthText(line.available, style));
+    const QString there = text(report::roomText(line.available, style));
     isShort_ = line.shortBy > Length{};
     if (line.tables.empty())
         room_ = tr("No tables stand where the dishes are loaded: put some in the kit.");

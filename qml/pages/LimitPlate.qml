@@ -21,11 +21,16 @@ T.AbstractButton {
     Accessible.name: root.name + ": " + root.value
     Accessible.onPressAction: root.clicked()
 
-    background: Plate { fill: root.down ? Theme.waterWash : root.isLocal ? Theme.waterWash : Theme.none; edge: root.visualFocus ? Theme.water : Theme.hairline; edgeWidth: Space.hair }
+    // What cannot be made stricter lies flat: nothing to touch.
+    background: Plate {
+        fill: root.down || root.isLocal ? Theme.waterWash : root.canChange ? Theme.plate : Theme.none
+        edge: root.visualFocus ? Theme.water : root.canChange ? Theme.edge : Theme.hairline
+        edgeWidth: root.canChange ? Space.line : Space.hair
+    }
     Column {
         id: words
         x: Space.margin
-        y: Space.small
+        anchors.verticalCenter: parent.verticalCenter
         width: parent.width - 2 * Space.margin
         spacing: Space.tight
 

@@ -21,10 +21,10 @@ Flickable {
         spacing: Space.gap
         readonly property real share: Math.floor((root.width - 2 * Space.margin - (columns - 1) * spacing) / columns)
 
-        PagePlate { width: all.share; glyph: Icons.plus; text: qsTr("Quantities"); onClicked: root.go("quantities") }
-        PagePlate { width: all.share; glyph: Icons.putOn; text: qsTr("Load"); onClicked: root.go("load") }
+        PagePlate { width: all.share; glyph: Icons.scales; text: qsTr("Quantities"); onClicked: root.go("quantities") }
+        PagePlate { width: all.share; glyph: Icons.van; text: qsTr("Load"); onClicked: root.go("load") }
         PagePlate { width: all.share; glyph: Icons.rest; text: qsTr("Kitchen"); onClicked: root.go("kitchen") }
-        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Buffet line"); onClicked: root.go("line") }
-        PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Paper"); onClicked: root.go("paper") }
+        PagePlate { width: all.share; glyph: Icons.pans; text: qsTr("Buffet line"); onClicked: root.go("line") }
+        PagePlate { width: all.share; glyph: Icons.paper; text: qsTr("Paper"); onClicked: root.go("paper") }
     }
 }

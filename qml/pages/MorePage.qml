@@ -28,8 +28,8 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.caution; text: qsTr("Cautions"); onClicked: root.go("cautions") }
         PagePlate { width: all.share; glyph: Icons.lock; text: qsTr("Lock"); onClicked: root.lock() }
         PagePlate { width: all.share; glyph: Icons.pencil; text: qsTr("Edit the event"); onClicked: root.go("make") }
-        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Lists"); onClicked: root.go("lists") }
-        PagePlate { width: all.share; glyph: Icons.table; text: qsTr("Serve"); onClicked: root.go("serve") }
+        PagePlate { width: all.share; glyph: Icons.lists; text: qsTr("Lists"); onClicked: root.go("lists") }
+        PagePlate { width: all.share; glyph: Icons.serve; text: qsTr("Serve"); onClicked: root.go("serve") }
         PagePlate { width: all.share; glyph: Icons.tick; text: qsTr("Strike"); onClicked: root.go("strike") }
         PagePlate { width: all.share; glyph: Icons.clock; text: qsTr("Debrief"); onClicked: root.go("debrief") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }

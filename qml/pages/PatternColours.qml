@@ -50,7 +50,8 @@ Column {
         Repeater {
             model: [Icons.flame, Icons.bell, Icons.turn, Icons.pull, Icons.putOn, Icons.rest, Icons.table, Icons.lead,
                 Icons.sheet, Icons.more, Icons.settings, Icons.tick, Icons.cross, Icons.plus, Icons.minus, Icons.undo,
-                Icons.back, Icons.forward, Icons.play, Icons.caution, Icons.mute, Icons.clock, Icons.erase, Icons.lock]
+                Icons.back, Icons.forward, Icons.play, Icons.caution, Icons.mute, Icons.clock, Icons.erase, Icons.lock,
+                Icons.lists, Icons.serve, Icons.scales, Icons.van, Icons.paper, Icons.pans]
 
             Glyph { required property string modelData; path: modelData; size: Type.countdown }
         }

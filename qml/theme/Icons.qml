@@ -47,4 +47,16 @@ QtObject {
     /// A speaker crossed out.
     readonly property string mute: "M2 8.6 L6.4 8.6 L12.4 3.6 L12.4 20.4 L6.4 15.4 L2 15.4 Z M15 9.4 L16.6 7.8 L18.8 10 L21 7.8 L22.6 9.4 L20.4 11.6 L22.6 13.8 L21 15.4 L18.8 13.2 L16.6 15.4 L15 13.8 L17.2 11.6 Z"
     readonly property string clock: "M12 1.6 C17.8 1.6 22.4 6.2 22.4 12 C22.4 17.8 17.8 22.4 12 22.4 C6.2 22.4 1.6 17.8 1.6 12 C1.6 6.2 6.2 1.6 12 1.6 Z M12 4.4 C7.8 4.4 4.4 7.8 4.4 12 C4.4 16.2 7.8 19.6 12 19.6 C16.2 19.6 19.6 16.2 19.6 12 C19.6 7.8 16.2 4.4 12 4.4 Z M10.8 6.4 L13.2 6.4 L13.2 11.4 L16.8 13.6 L15.6 15.6 L10.8 12.8 Z"
+    /// Boxes and their lines.
+    readonly property string lists: "M3 4 L6 4 L6 7 L3 7 Z M8.5 4.4 L21 4.4 L21 6.6 L8.5 6.6 Z M3 10.5 L6 10.5 L6 13.5 L3 13.5 Z M8.5 10.9 L21 10.9 L21 13.1 L8.5 13.1 Z M3 17 L6 17 L6 20 L3 20 Z M8.5 17.4 L21 17.4 L21 19.6 L8.5 19.6 Z"
+    /// A lid over a plate.
+    readonly property string serve: "M11 3.8 L13 3.8 L13 6 C17.6 6.5 20.4 10 20.6 15 L3.4 15 C3.6 10 6.4 6.5 11 6 Z M2 16.8 L22 16.8 L22 19.2 L2 19.2 Z"
+    /// A beam with two pans.
+    readonly property string scales: "M10.9 3 L13.1 3 L13.1 6 L21 6 L21 8 L19.8 8 L19.8 13 L22.6 13 C22.6 15.4 21.1 16.6 19.2 16.6 C17.3 16.6 15.8 15.4 15.8 13 L18.6 13 L18.6 8 L13.1 8 L13.1 18.8 L17 18.8 L17 21 L7 21 L7 18.8 L10.9 18.8 L10.9 8 L5.4 8 L5.4 13 L8.2 13 C8.2 15.4 6.7 16.6 4.8 16.6 C2.9 16.6 1.4 15.4 1.4 13 L4.2 13 L4.2 8 L3 8 L3 6 L10.9 6 Z"
+    /// A box on wheels, its cab to the right.
+    readonly property string van: "M1.6 5.2 L14.2 5.2 L14.2 8.4 L18.6 8.4 L22.4 12.6 L22.4 17 L1.6 17 Z M6.6 17.8 C7.815 17.8 8.8 18.785 8.8 20 C8.8 21.215 7.815 22.2 6.6 22.2 C5.385 22.2 4.4 21.215 4.4 20 C4.4 18.785 5.385 17.8 6.6 17.8 Z M17.4 17.8 C18.615 17.8 19.6 18.785 19.6 20 C19.6 21.215 18.615 22.2 17.4 22.2 C16.185 22.2 15.2 21.215 15.2 20 C15.2 18.785 16.185 17.8 17.4 17.8 Z"
+    /// A leaf with a corner off and three lines cut out.
+    readonly property string paper: "M5 2 L14.6 2 L19.4 6.8 L19.4 22 L5 22 Z M8 9.4 L8 11 L16.4 11 L16.4 9.4 Z M8 13.2 L8 14.8 L16.4 14.8 L16.4 13.2 Z M8 17 L8 18.6 L13.4 18.6 L13.4 17 Z"
+    /// Three pans side by side on a table.
+    readonly property string pans: "M1.8 8 L7.8 8 L7.2 14 L2.4 14 Z M9 8 L15 8 L14.4 14 L9.6 14 Z M16.2 8 L22.2 8 L21.6 14 L16.8 14 Z M1.2 16 L22.8 16 L22.8 18.2 L1.2 18.2 Z"
 }

@@ -198,6 +198,8 @@ bool Finger::scroll(QQuickItem& scroller, QPointF by) {
     by.setX(std::clamp(by.x(), -0.7 * part.width(), 0.7 * part.width()));
     by.setY(std::clamp(by.y(), -0.7 * part.height(), 0.7 * part.height()));
     drag(part.center() - by / 2, by);
+    // Drawn past its end it glides back, and a touch meanwhile would only stop it.
+    static_cast<void>(QTest::qWaitFor([&] { return !scroller.property("moving").toBool(); }, 2000));
     const QPointF after(scroller.property("contentX").toDouble(),
                         scroller.property("contentY").toDouble());
     return (after - before).manhattanLength() > 1;

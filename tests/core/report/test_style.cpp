@@ -21,13 +21,19 @@ TEST_CASE("Weights are written in the unit asked for, never rounded down") {
     CHECK(massText(Mass::fromPounds(40), kCustomary) == "40 lb");
     CHECK(massText(Mass::fromGrams(454), kCustomary) == "1 lb");
     CHECK(massText(Mass::fromGrams(460), kCustomary) == "1 lb 1 oz");  // 16.2 oz
-    CHECK(massText(Mass::fromGrams(100), kCustomary) == "4 oz");
+    CHECK(massText(Mass::fromGrams(100), kCustomary) == "3.6 oz");     // 3.53 oz
+    CHECK(massText(Mass::fromGrams(90), kCustomary) == "3.2 oz");      // 3.17 oz
+    CHECK(massText(Mass::fromGrams(453), kCustomary) == "1 lb");
 }
 
 TEST_CASE("Volumes, lengths and temperatures follow the measures") {
     CHECK(volumeText(Volume::fromLitres(3.933), kMetric) == "4 L");
     CHECK(volumeText(Volume::fromLitres(3.785), kCustomary) == "4 qt");
     CHECK(lengthText(Length::fromInches(72), kCustomary) == "6 ft 0 in");
+    CHECK(lengthText(Length::fromMillimetres(1829), kCustomary) == "6 ft 0 in");
+    CHECK(lengthText(Length::fromMillimetres(1850), kCustomary) == "6 ft 1 in");  // 72.8 in
+    CHECK(roomText(Length::fromMillimetres(1829), kCustomary) == "6 ft 0 in");
+    CHECK(roomText(Length::fromMillimetres(1850), kCustomary) == "6 ft 0 in");
     CHECK(lengthText(Length::fromMillimetres(1829), kMetric) == "1.83 m");
     CHECK(temperatureText(Temperature::fromFahrenheit(165), kMetric) == "74 °C (165 °F)");
     CHECK(temperatureText(Temperature::fromFahrenheit(41), kCustomary) == "41 °F (5 °C)");
