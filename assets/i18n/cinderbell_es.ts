@@ -1355,6 +1355,30 @@
         <source>%1×</source>
         <translation>%1×</translation>
     </message>
+    <message>
+        <source>as it happens</source>
+        <translation>tal como pasa</translation>
+    </message>
+    <message>
+        <source>an hour in 6 min</source>
+        <translation>una hora en 6 min</translation>
+    </message>
+    <message>
+        <source>an hour in 2 min</source>
+        <translation>una hora en 2 min</translation>
+    </message>
+    <message>
+        <source>an hour in a minute</source>
+        <translation>una hora en un minuto</translation>
+    </message>
+    <message>
+        <source>an hour in 30 s</source>
+        <translation>una hora en 30 s</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
 </context>
 <context>
     <name>StartPage</name>
@@ -1397,6 +1421,10 @@
     <message>
         <source>Make your own event in about two minutes, or look at a day that is made: open it as it would be lived, or rehearse it sixty times as fast. A rehearsal keeps nothing of yours.</source>
         <translation>Haga su propio evento en unos dos minutos, o mire un día ya hecho: ábralo como se viviría, o ensáyelo sesenta veces más rápido. Un ensayo no toca nada suyo.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
     </message>
 </context>
 <context>

@@ -16,26 +16,35 @@ Sheet {
     Grid {
         id: speeds
         width: parent.width
-        columns: root.width < root.height ? 1 : 5
+        columns: root.width < root.height ? 1 : 2
         spacing: Space.gap
 
         Repeater {
-            model: [1, 10, 30, 60, 120]
+            model: [
+                { times: 1, hour: qsTr("as it happens") },
+                { times: 10, hour: qsTr("an hour in 6 min") },
+                { times: 30, hour: qsTr("an hour in 2 min") },
+                { times: 60, hour: qsTr("an hour in a minute") },
+                { times: 120, hour: qsTr("an hour in 30 s") }
+            ]
 
             PressPlate {
                 id: speed
-                required property int modelData
+                required property var modelData
                 width: (speeds.width - Space.gap * (speeds.columns - 1)) / speeds.columns
-                tone: root.day.line.isRehearsal && speed.modelData === root.day.line.speed ? "water" : "plain"
-                text: qsTr("%1×").arg(speed.modelData)
+                tone: root.day.line.isRehearsal && speed.modelData.times === root.day.line.speed ? "water" : "plain"
+                size: Type.body
+                text: qsTr("%1×").arg(speed.modelData.times) + " · " + speed.modelData.hour
+                Accessible.name: qsTr("%1×").arg(speed.modelData.times)
                 onClicked: {
                     if (root.day.line.isRehearsal)
-                        root.day.setSpeed(speed.modelData)
+                        root.day.setSpeed(speed.modelData.times)
                     else
-                        root.day.rehearse(speed.modelData)
+                        root.day.rehearse(speed.modelData.times)
                     root.closed()
                 }
             }
         }
     }
+    PressPlate { width: parent.width; tone: "quiet"; size: Type.body; glyph: Icons.back; text: qsTr("Back"); onClicked: root.closed() }
 }

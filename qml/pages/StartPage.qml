@@ -10,6 +10,7 @@ Flickable {
     id: root
 
     required property Events events
+    required property Settings settings
     property bool isNarrow: false
     readonly property bool isFresh: root.events.coming.count === 0 && root.events.past.count === 0
     signal make()
@@ -31,14 +32,6 @@ Flickable {
             Label { text: qsTr("Cinderbell"); size: Type.title * 1.4; isStrong: true; anchors.verticalCenter: parent.verticalCenter }
         }
         Remark { width: parent.width; text: root.events.refusal; tint: Theme.ember }
-        PressPlate { width: parent.width; height: Space.hurried; tone: "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
-        // A device nobody has used yet says what its touches do; later the lists speak.
-        Label {
-            width: parent.width
-            visible: root.isFresh
-            text: qsTr("Make your own event in about two minutes, or look at a day that is made: open it as it would be lived, or rehearse it sixty times as fast. A rehearsal keeps nothing of yours.")
-            maximumLineCount: 8
-        }
         Heading { width: parent.width; visible: root.events.coming.count > 0; text: qsTr("Next") }
         Repeater {
             model: root.events.coming
@@ -49,6 +42,14 @@ Flickable {
                 isNarrow: root.isNarrow
                 onOpen: root.events.open(coming.key)
             }
+        }
+        PressPlate { width: parent.width; height: Space.hurried; tone: root.events.coming.count > 0 ? "plain" : "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
+        // A device nobody has used yet says what its touches do; later the lists speak.
+        Label {
+            width: parent.width
+            visible: root.isFresh
+            text: qsTr("Make your own event in about two minutes, or look at a day that is made: open it as it would be lived, or rehearse it sixty times as fast. A rehearsal keeps nothing of yours.")
+            maximumLineCount: 8
         }
         Heading { width: parent.width; visible: root.events.demos.count > 0; text: qsTr("Demo events") }
         Repeater {
@@ -86,6 +87,14 @@ Flickable {
                 width: all.width
                 onRestore: root.events.restore(copy.key)
             }
+        }
+        Choice {
+            width: parent.width
+            name: qsTr("Language")
+            keys: ["en", "es"]
+            words: ["English", "Español"]
+            chosen: root.settings.language
+            onChoose: key => root.settings.language = key
         }
         Remark {
             width: parent.width
