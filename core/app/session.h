@@ -77,6 +77,8 @@ struct NewEvent {
     LocalText name;        ///< empty: the document's own
     ZonedInstant serve;
     std::string timeZone;  ///< IANA name; empty: the document's own
+    /// The event it is made from, whose stricter local limits it takes over.
+    std::optional<EventId> from{};
 };
 
 /// What a copy had that this device had not.

@@ -57,6 +57,19 @@ const journal::Operation* lastEdit(const std::vector<journal::Operation>& operat
     return last == first && !hasEvent ? nullptr : last;
 }
 
+/// What was said last of the local authority's limits on that event; they can only be stricter than
+/// the published ones, so that taking them along is on the safe side wherever the next event is.
+std::optional<safety::LocalRules> localRulesIn(const std::vector<journal::Operation>& operations,
+                                               live::ReadDocuments& documents) {
+    std::optional<safety::LocalRulesNamed> last;
+    for (const safety::Entry& entry : live::fold(operations, documents).record)
+        if (const auto* named = std::get_if<safety::LocalRulesNamed>(&entry.fact);
+            named && !entry.isTakenBack && (!last || last->at <= named->at))
+            last = *named;
+    if (!last) return std::nullopt;
+    return std::move(last->rules);
+}
+
 }  // namespace
 
 Result<live::RunSheet, Refusal> planFor(const event::Event& event, const std::atomic<bool>* stop) {
@@ -92,6 +105,13 @@ Result<EventId, Refusal> Session::newDraft(const NewEvent& wanted) {
     if (auto sound = event::parseDraft(document); !sound)
         return fail(faulty(std::move(sound.error())));
     std::vector<journal::Body> bodies;
+    if (wanted.from) {
+        const auto operations = state_->store.read(*wanted.from);
+        if (!operations) return fail(refusalFor(operations.error()));
+        if (auto rules = localRulesIn(*operations, state_->documents))
+            bodies.emplace_back(
+                safety::Fact{safety::LocalRulesNamed{*std::move(rules), state_->now()}});
+    }
     bodies.emplace_back(journal::EventDrafted{std::move(document), {}});
     if (auto stored = state_->recordAll(id, std::move(bodies)); !stored)
         return fail(std::move(stored.error()));

@@ -55,7 +55,8 @@ void Editor::begin(const QString& beginning) {
     } else if (beginning.startsWith(u"file:")) {
         if (!readFile(beginning.mid(5), wanted)) return tell();
     } else {
-        auto document = door_.documentOf(EventId(beginning.mid(6).toStdString()));
+        wanted.from = EventId(beginning.mid(6).toStdString());
+        auto document = door_.documentOf(*wanted.from);
         if (!document) return say(document.error(), {});
         wanted.document = *std::move(document);
     }

@@ -364,6 +364,25 @@ TEST_CASE("a looser local rule is refused with its field named") {
     CHECK(day.session->look()->food.limits.authority() == "Orchard County");
 }
 
+TEST_CASE("an event made from another takes its stricter local limits along") {
+    FoodDay day;
+    const EventId past = day.session->look()->event;
+    REQUIRE(day.session->nameLocalRules({"Orchard County", {{"hotHold", safety::inCelsius(60)}}}));
+    app::NewEvent wanted{
+        day.session->documentOf(past).value(), {}, {day.clock.wall() + 24h, UtcOffset{}}, {}, past};
+    REQUIRE(day.session->newDraft(wanted));
+    REQUIRE(day.session->planDraft());
+    const auto& limits = day.session->look()->food.limits;
+    CHECK(limits.authority() == "Orchard County");
+    CHECK(limits.isLocal(safety::Degree::HotHold));
+
+    wanted.from.reset();
+    wanted.serve.at += 24h;
+    REQUIRE(day.session->newDraft(wanted));
+    REQUIRE(day.session->planDraft());
+    CHECK(day.session->look()->food.limits.authority().empty());
+}
+
 TEST_CASE("a pan that will soon fall to its limit is warned of, and that is no measurement") {
     FoodDay day;
     REQUIRE(
