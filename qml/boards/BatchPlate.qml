@@ -79,7 +79,14 @@ Item {
                 anchors.rightMargin: root.isNarrow ? 0 : Space.notch
                 anchors.verticalCenter: parent.verticalCenter
 
-                BatchTitle { visible: !root.isNarrow; width: parent.width; text: root.title }
+                Row {
+                    width: parent.width
+                    visible: !root.isNarrow
+                    spacing: Space.small
+
+                    StateMark { id: aside; mark: root.mark; isLate: root.isDue }
+                    BatchTitle { width: parent.width - aside.width - Space.small; text: root.title }
+                }
                 Label { width: parent.width; text: root.awaited; isStrong: true; maximumLineCount: 1; fontSizeMode: Text.HorizontalFit; minimumPixelSize: Type.small }
                 Label {
                     width: parent.width

@@ -364,9 +364,11 @@ std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
     std::vector<AlarmRow> rows;
     for (const auto& timer : day.timers) {
         if (!isCalling(timer, day)) continue;
-        if (timer.dish) rows.push_back(foodCall(timer, day));
-        const auto* card = findCard(day, timer.task);
-        if (card == nullptr) continue;
+        if (timer.dish) {
+            rows.push_back(foodCall(timer, day));
+            continue;
+        }
+        const auto* card = findCard(day, timer.task);  // there, or it would not call
         AlarmRow row;
         row.key = toText(timer.name);
         row.task = toText(timer.task.text());

@@ -9,10 +9,11 @@ Item {
     required property string name
     required property string note
     required property bool isFaulty
+    required property bool isOpen
     required property color ink
     implicitHeight: words.height
 
-    StateMark { id: mark; visible: root.isFaulty; x: Space.margin; anchors.verticalCenter: parent.verticalCenter; mark: "late"; color: root.ink === Theme.ink ? Theme.ember : root.ink }
+    StateMark { id: mark; visible: root.isFaulty; x: Space.margin; anchors.verticalCenter: parent.verticalCenter; mark: "late"; color: root.isOpen ? root.ink : Theme.ember }
     Column {
         id: words
         anchors.left: parent.left

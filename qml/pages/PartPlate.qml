@@ -27,6 +27,7 @@ T.AbstractButton {
         name: root.name
         note: root.note
         isFaulty: root.isFaulty
+        isOpen: root.isOpen
         ink: root.isOpen ? Theme.ground : Theme.ink
     }
     contentItem: root.face

@@ -76,6 +76,8 @@ Rectangle {
     }
     Column {
         id: coming
+        /// What room a crew leaves: three of them fill a phone, and two rows a tablet.
+        readonly property int linesAhead: root.day.people.count > 2 ? 0 : root.isNarrow ? 3 - root.day.people.count : 2
         visible: !root.isCalling
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.bottom: slide.top
@@ -92,14 +94,14 @@ Rectangle {
             Repeater {
                 model: root.day.people
 
-                PersonPlate { width: (crew.width - Space.small * (crew.columns - 1)) / crew.columns; visible: index < (root.isNarrow ? 3 : 2) }
+                PersonPlate { width: (crew.width - Space.small * (crew.columns - 1)) / crew.columns; visible: index < (root.isNarrow ? 3 : 4) }
             }
         }
-        Heading { width: parent.width; visible: !root.isNarrow || root.day.people.count < 3; text: qsTr("Next") }
+        Heading { width: parent.width; visible: coming.linesAhead > 0; text: qsTr("Next") }
         Repeater {
             model: root.day.ahead
 
-            TaskLine { width: coming.width; visible: index < (root.isNarrow ? 3 - root.day.people.count : 2) }
+            TaskLine { width: coming.width; visible: index < coming.linesAhead }
         }
     }
     Slide {
