@@ -37,12 +37,14 @@ Generator::Generator(const Project& project, const Distances* distances)
     }
 }
 
-bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
+bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
+                         std::int32_t known) {
     timeline_.resetTo(project_.base);
     draft.makespan = 0;
     draft.lateness = 0;
-    const bool isWhole = project_.hasMaxLags ? generateWithLags(sequence, floor, draft)
-                                             : generatePlain(sequence, floor, draft, longest);
+    const bool isWhole = project_.hasMaxLags
+                             ? generateWithLags(sequence, floor, draft)
+                             : generateInOrder(sequence, floor, draft, longest, known);
     if (project_.hasMaxLags) placements_ += project_.size();
     if (!isWhole) return false;
     for (Member j = 0; j < project_.size(); ++j) {
@@ -52,9 +54,13 @@ bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slo
     return true;
 }
 
-bool Generator::generatePlain(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
+bool Generator::generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
+                                std::int32_t known) {
     const Arc* const arcs = project_.arcs.data();
-    for (const Member j : sequence.order) {
+    for (std::int32_t k = 0; k < known; ++k)
+        commit(sequence.order[k], draft);
+    for (std::int32_t k = known; k < sequence.order.size(); ++k) {
+        const Member j = sequence.order[k];
         ++placements_;
         Slot from = std::max(project_.earliest[j], floor);
         const Range into = project_.arcsInto[j];

@@ -48,17 +48,20 @@ class Generator {
     /// `project` must outlive the generator; `distances` is needed where there are maximum lags.
     Generator(const Project& project, const Distances* distances);
 
-    /// One pass. Nothing starts before `floor`. False when there is no room in the frame,
+    /// One pass. Nothing starts before `floor`; the first `known` of the order, where there are no
+    /// maximum lags, stay as `draft` has them. False when there is no room in the frame,
     /// unscheduling went round in circles, or the makespan is bound to exceed `longest` (not
     /// foreseen where there are maximum lags); `draft` is then unusable. Does not allocate. Without
     /// maximum lags the order must respect the links.
-    bool generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest = kNoSlot);
+    bool generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest = kNoSlot,
+                  std::int32_t known = 0);
 
     /// Members placed so far, over all passes; a pass that places one again counts it once.
     [[nodiscard]] std::int64_t placements() const { return placements_; }
 
   private:
-    bool generatePlain(const Sequence& sequence, Slot floor, Draft& draft, Slot longest);
+    bool generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
+                         std::int32_t known);
     bool generateWithLags(const Sequence& sequence, Slot floor, Draft& draft);
     bool place(Member j, Slot from, std::uint8_t taste, Draft& draft);
     bool placeWhole(Member j, Slot from, std::uint8_t taste, Draft& draft);

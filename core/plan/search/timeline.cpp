@@ -78,18 +78,6 @@ std::int64_t Timeline::mostFree(std::int32_t lane) const {
     return most;
 }
 
-void Timeline::occupy(const std::uint64_t* demand, std::int32_t from, std::int32_t until) {
-    for (std::int32_t t = from; t < until; ++t)
-        for (std::int32_t w = 0; w < lanes_.words; ++w)
-            free_[t * lanes_.words + w] -= demand[w];
-}
-
-void Timeline::release(const std::uint64_t* demand, std::int32_t from, std::int32_t until) {
-    for (std::int32_t t = from; t < until; ++t)
-        for (std::int32_t w = 0; w < lanes_.words; ++w)
-            free_[t * lanes_.words + w] += demand[w];
-}
-
 std::int32_t Timeline::firstAfter(std::int32_t person, std::int32_t from) const {
     const Stretch* const begin = stretches_.from(person * room_);
     const Stretch* const end = begin + stretchCount_[person];

@@ -61,8 +61,14 @@ class Timeline {
     }
     [[nodiscard]] std::int64_t freeAt(std::int32_t lane, std::int32_t at) const;
     [[nodiscard]] People busyAt(std::int32_t at) const { return busy_.size() == 0 ? 0 : busy_[at]; }
-    void occupy(const std::uint64_t* demand, std::int32_t from, std::int32_t until);
-    void release(const std::uint64_t* demand, std::int32_t from, std::int32_t until);
+    void occupy(const std::uint64_t* demand, std::int32_t from, std::int32_t until) {
+        forEachWord(demand, from, until,
+                    [](std::uint64_t& free, std::uint64_t use) { free -= use; });
+    }
+    void release(const std::uint64_t* demand, std::int32_t from, std::int32_t until) {
+        forEachWord(demand, from, until,
+                    [](std::uint64_t& free, std::uint64_t use) { free += use; });
+    }
 
     /// Who of `among` is free for all of [from, until) at `station`, walks included.
     [[nodiscard]] People freePeople(People among, std::int32_t from, std::int32_t until,
@@ -75,6 +81,21 @@ class Timeline {
     void unbook(People people, Stretch stretch);
 
   private:
+    /// Here, and with the one word of few resources apart, for it is the most frequent work there
+    /// is.
+    template <class Change>
+    void forEachWord(const std::uint64_t* demand, std::int32_t from, std::int32_t until,
+                     Change change) {
+        if (lanes_.words == 1) {
+            const std::uint64_t use = *demand;
+            for (std::int32_t t = from; t < until; ++t)
+                change(free_[t], use);
+            return;
+        }
+        for (std::int32_t t = from; t < until; ++t)
+            for (std::int32_t w = 0; w < lanes_.words; ++w)
+                change(free_[t * lanes_.words + w], demand[w]);
+    }
     [[nodiscard]] bool hasTimeToWalk(std::int32_t person, std::int32_t from, std::int32_t until,
                                      std::int32_t station) const;
     [[nodiscard]] std::int32_t firstAfter(std::int32_t person, std::int32_t from) const;

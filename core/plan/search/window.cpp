@@ -1,23 +1,16 @@
 #include "plan/search/window.h"
 
 #include <algorithm>
-#include <limits>
 
 namespace cinder::plan::search {
-
-namespace {
-
-constexpr std::int64_t kWhole = 1000;
-constexpr std::int64_t kNoLimit = std::numeric_limits<std::int64_t>::max();
-
-}  // namespace
 
 Window::Window(const Project& project, const Project& opposite)
     : project_(project),
       opposite_(opposite),
-      before_(project.base),
       timeline_(project.base),
-      pushing_(opposite.base) {
+      pushing_(opposite.base),
+      fuller_(std::max(project.horizon, opposite.horizon)),
+      emptier_(fuller_) {
     const std::int32_t size = project.size();
     for (Member a = 0; a < size; ++a) {
         Range range{out_.size(), 0};
@@ -34,10 +27,9 @@ Window::Window(const Project& project, const Project& opposite)
     zone_.assign(size, Zone::Before);
     for (auto* row : {&after_, &order_, &keptOrder_, &place_})
         row->assign(size, 0);
-    for (auto* row : {&pushed_, &latest_, &due_, &head_, &start_, &keptStart_})
+    for (auto* row :
+         {&pushed_, &latest_, &due_, &head_, &ready_, &start_, &keptReady_, &keptStart_})
         row->assign(size, 0);
-    for (auto* row : {&clash_, &keptClash_})
-        row->assign(size + 1, 0);
 }
 
 void Window::rankMembers() {
@@ -72,7 +64,15 @@ bool Window::open(const Row<Member>& order, const Draft& draft, Range range) {
     pushAfter(draft);
     boundMembers(draft);
     if (!occupyBefore(draft)) return false;
-    return lay({0, -1}, kNoLimit) == count_;
+    clash_ = 0;
+    for (std::int32_t k = 0; k < count_; ++k) {
+        const Member j = order_[k];
+        start_[j] = draft.start[j];
+        ready_[j] = readyAt(j);
+        put(j);
+    }
+    keep();
+    return true;
 }
 
 /// A pass of the opposite direction over those after the window.
@@ -127,7 +127,7 @@ void Window::boundMembers(const Draft& draft) {
 
 /// False when those before the window leave no room for those after it to come a slot earlier.
 bool Window::occupyBefore(const Draft& draft) {
-    before_.resetTo(project_.base);
+    timeline_.resetTo(project_.base);
     lastBefore_ = 0;
     for (Member j = 0; j < project_.size(); ++j) {
         if (zone_[j] != Zone::Before) continue;
@@ -136,11 +136,10 @@ bool Window::occupyBefore(const Draft& draft) {
             if (zone_[out_[a].to] == Zone::After &&
                 draft.start[j] + out_[a].lag > latest_[out_[a].to] - 1)
                 return false;
-        before_.occupy(project_.demand.from(j * before_.lanes().words), draft.start[j],
-                       draft.finish[j]);
+        timeline_.occupy(project_.demand.from(j * timeline_.lanes().words), draft.start[j],
+                         draft.finish[j]);
     }
     if (lastBefore_ > makespan_ - 1) return false;
-    timeline_.resetTo(before_);
     return shortageBetween(0, lastBefore_, 1) == 0;
 }
 
@@ -181,118 +180,21 @@ Slot Window::readyAt(Member j) const {
     return from;
 }
 
-/// The least clash of the whole order when the member at `place` starts at `at` or later: it, or
-/// one that must follow it, is as late as that.
-std::int64_t Window::leastClash(std::int32_t place, Slot at) const {
-    return clash_[place] + kWhole * std::max(0, at + 1 - due_[order_[place]]);
-}
-
-/// Puts a member where it starts, and counts its clash.
-void Window::put(std::int32_t place) {
-    const Member j = order_[place];
+/// What a member adds to the clash of those that are laid, itself not among them.
+std::int64_t Window::clashOf(Member j) const {
     const Slot at = start_[j];
     const Slot finish = at + project_.duration[j];
     const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
     std::int64_t clash = kWhole * std::max(0, at + 1 - latest_[j]);
     for (Slot t = std::max(at, firstUse_ - 1); t < std::min(finish, makespan_ - 1); ++t)
         clash += shortage(t, 1, demand) - shortage(t, 1, nullptr);
-    clash_[place + 1] = clash_[place] + clash;
-    timeline_.occupy(demand, at, finish);
+    return clash;
 }
 
-/// Lays the order from `changed` on, until the clash must exceed `most`. Returns how many places of
-/// the order are laid then. When the changed places got the starts that are kept, so do the rest.
-std::int32_t Window::lay(Range changed, std::int64_t most) {
-    bool isSame = changed.end > changed.begin;
-    for (std::int32_t k = changed.begin; k < count_; ++k) {
-        const Member j = order_[k];
-        if (isSame && k >= changed.end) {
-            start_[j] = keptStart_[j];
-            put(k);
-            continue;
-        }
-        const Slot from = readyAt(j);
-        if (leastClash(k, from) > most) return k;
-        start_[j] = timeline_.earliestFit(project_.demand.from(j * timeline_.lanes().words), from,
-                                          project_.duration[j]);
-        ++placements_;
-        if (leastClash(k, start_[j]) > most) return k;
-        isSame = isSame && start_[j] == keptStart_[j];
-        if (start_[j] + project_.duration[j] > project_.horizon) return k;
-        put(k);
-        if (clash_[k + 1] > most) return k + 1;
-    }
-    return count_;
-}
-
-void Window::occupy(const Row<Member>& order, const Row<Slot>& start, Range places) {
-    for (std::int32_t k = places.begin; k < places.end; ++k)
-        timeline_.occupy(project_.demand.from(order[k] * timeline_.lanes().words), start[order[k]],
-                         start[order[k]] + project_.duration[order[k]]);
-}
-
-void Window::release(const Row<Member>& order, const Row<Slot>& start, Range places) {
-    for (std::int32_t k = places.begin; k < places.end; ++k)
-        timeline_.release(project_.demand.from(order[k] * timeline_.lanes().words), start[order[k]],
-                          start[order[k]] + project_.duration[order[k]]);
-}
-
-/// Moves one member to another place that the links allow. The places from the first that changed
-/// to the last that must get its former start for all to be as they were; none when nothing moved.
-/// One that is laid earlier in the order and still starts when it did is in nobody's way who was
-/// laid before it: its place alone decides.
-Range Window::move(Rng& rng) {
-    constexpr int kTries = 20;
-    for (std::int32_t k = 0; k < count_; ++k)
-        place_[order_[k]] = k;
-    for (int n = 0; n < kTries; ++n) {
-        const auto k = static_cast<std::int32_t>(rng.below(static_cast<std::uint32_t>(count_)));
-        const Member j = order_[k];
-        std::int32_t low = 0;
-        std::int32_t high = count_ - 1;
-        for (std::int32_t a = project_.arcsInto[j].begin; a < project_.arcsInto[j].end; ++a)
-            if (zone_[project_.arcs[a].from] == Zone::Window)
-                low = std::max(low, place_[project_.arcs[a].from] + 1);
-        for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
-            if (zone_[out_[a].to] == Zone::Window) high = std::min(high, place_[out_[a].to] - 1);
-        if (high <= low) continue;
-        auto to =
-            low + static_cast<std::int32_t>(rng.below(static_cast<std::uint32_t>(high - low)));
-        if (to >= k) ++to;
-        Member* const order = order_.data();
-        if (to < k) {
-            std::rotate(order + to, order + k, order + k + 1);
-            return {to, to + 1};
-        }
-        std::rotate(order + k, order + k + 1, order + to + 1);
-        return {k, to + 1};
-    }
-    return {};
-}
-
-void Window::improve(Rng& rng, std::int64_t placements, std::int32_t patience) {
-    const std::int64_t most = placements_ + placements;
-    for (std::int32_t waited = 0; waited <= patience && placements_ < most && !isShorter();
-         ++waited) {
-        std::copy_n(order_.data(), count_, keptOrder_.data());
-        std::copy_n(clash_.data(), count_ + 1, keptClash_.data());
-        for (std::int32_t k = 0; k < count_; ++k)
-            keptStart_[order_[k]] = start_[order_[k]];
-        const Range changed = move(rng);
-        if (changed.end == 0) return;
-        release(keptOrder_, keptStart_, {changed.begin, count_});
-        const std::int32_t laid = lay(changed, keptClash_[count_]);
-        if (laid == count_ && clash_[count_] <= keptClash_[count_]) {
-            if (clash_[count_] < keptClash_[count_]) waited = 0;
-            continue;
-        }
-        release(order_, start_, {changed.begin, laid});
-        std::copy_n(keptOrder_.data(), count_, order_.data());
-        std::copy_n(keptClash_.data(), count_ + 1, clash_.data());
-        for (std::int32_t k = changed.begin; k < count_; ++k)
-            start_[order_[k]] = keptStart_[order_[k]];
-        occupy(order_, start_, {changed.begin, count_});
-    }
+void Window::put(Member j) {
+    clash_ += clashOf(j);
+    timeline_.occupy(project_.demand.from(j * timeline_.lanes().words), start_[j],
+                     start_[j] + project_.duration[j]);
 }
 
 bool Window::isAsLong() const {

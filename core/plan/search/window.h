@@ -4,10 +4,10 @@
 ///
 /// Who comes before the window stays; who comes after it is pushed as late as the makespan allows.
 /// Between them the window's members are laid in one order after another, each of which differs
-/// from the last by one move. An order is judged by its clash: how much of what comes after would
-/// overlap it (in units of resources and in slots of links) were all that one slot earlier. An
-/// order without clash makes the whole schedule a slot shorter. So the search has a slope to go
-/// down where the makespan alone is flat.
+/// from the last by one move; who comes by no other room than before keeps its start. An order is
+/// judged by its clash: how much of what comes after would overlap it (in units of resources and in
+/// slots of links) were all that one slot earlier. An order without clash makes the whole schedule
+/// a slot shorter. So the search has a slope to go down where the makespan alone is flat.
 ///
 /// For plain problems. Source of taking schedules apart by windows of time: D. Debels,
 /// M. Vanhoucke, "A Decomposition-Based Genetic Algorithm for the Resource-Constrained Project
@@ -15,6 +15,7 @@
 
 #include "base/rng.h"
 #include "plan/search/generation.h"
+#include "plan/search/slot_set.h"
 
 namespace cinder::plan::search {
 
@@ -31,7 +32,7 @@ class Window {
     /// when there is none, or when `patience` moves in a row have not lessened it.
     void improve(Rng& rng, std::int64_t placements, std::int32_t patience);
 
-    [[nodiscard]] std::int64_t clash() const { return clash_[count_]; }
+    [[nodiscard]] std::int64_t clash() const { return clash_; }
     [[nodiscard]] bool isShorter() const { return clash() == 0; }
     /// Whether what comes after fits where it was pushed to.
     [[nodiscard]] bool isAsLong() const;
@@ -42,32 +43,44 @@ class Window {
 
     /// Members before others, links respected.
     [[nodiscard]] const Row<std::int32_t>& rank() const { return rank_; }
-    /// Start times tried so far, over the members of a whole schedule.
+    /// Start times sought so far; a start that is kept counts for nothing.
     [[nodiscard]] std::int64_t placements() const { return placements_; }
 
   private:
+    static constexpr std::int64_t kWhole = 1000;  ///< the clash of one slot of a whole resource
     enum class Zone : std::uint8_t { Before, Window, After };
+    /// One member taken to another place, and the places in which the order changed by that.
+    struct Move {
+        Range places;
+        bool isLater = false;
+    };
 
     void rankMembers();
     void pushAfter(const Draft& draft);
     void boundMembers(const Draft& draft);
-    [[nodiscard]] std::int64_t leastClash(std::int32_t place, Slot at) const;
+    [[nodiscard]] std::int64_t leastClash(Member j, Slot at) const;
+    [[nodiscard]] std::int64_t clashOf(Member j) const;
     bool occupyBefore(const Draft& draft);
     [[nodiscard]] Slot readyAt(Member j) const;
     [[nodiscard]] std::int64_t shortage(Slot at, Slot shift, const std::uint64_t* more) const;
     [[nodiscard]] std::int64_t shortageBetween(Slot from, Slot until, Slot shift) const;
-    void put(std::int32_t place);
-    std::int32_t lay(Range changed, std::int64_t most);
-    void occupy(const Row<Member>& order, const Row<Slot>& start, Range places);
-    void release(const Row<Member>& order, const Row<Slot>& start, Range places);
-    Range move(Rng& rng);
+    void put(Member j);
+    void take(Member j);
+    [[nodiscard]] bool changesNothing(const Move& move);
+    std::int32_t lay(const Move& move);
+    void seeMove(const Move& move);
+    void seeStart(Member j);
+    [[nodiscard]] bool keepsStart(Member j) const;
+    void keep();
+    void restore(std::int32_t from, std::int32_t laid);
+    Move move(Rng& rng);
 
     const Project& project_;
     const Project& opposite_;
     Row<std::int32_t> rank_;
     Row<Range> arcsOutOf_;
     Row<Arc> out_;
-    Row<std::int64_t> weight_;  ///< per lane: one slot of a whole resource weighs `kWhole`
+    Row<std::int64_t> weight_;  ///< per lane: one slot of one unit
 
     Slot makespan_ = 0;
     Range range_;
@@ -83,15 +96,19 @@ class Window {
     Row<std::uint64_t> use_;  ///< of those after the window, slot by slot
     Slot firstUse_ = 0;       ///< the first slot of that
     Slot lastBefore_ = 0;     ///< the last finish before the window
-    Timeline before_;         ///< with those before the window
-    Timeline timeline_;       ///< and the window
+    Timeline timeline_;       ///< with those before the window, and the window as laid
     Timeline pushing_;        ///< of the opposite direction
     Row<Member> order_;
+    Row<Slot> ready_;  ///< the earliest start that links allow
     Row<Slot> start_;
-    Row<std::int64_t> clash_;  ///< of the members before a place of `order_`
+    std::int64_t clash_ = 0;
     Row<Member> keptOrder_;
+    Row<Slot> keptReady_;
     Row<Slot> keptStart_;
-    Row<std::int64_t> keptClash_;
+    std::int64_t keptClash_ = 0;
+    // While laying: where, of what is laid so far, there is now more or less than there was.
+    SlotSet fuller_;
+    SlotSet emptier_;
     Row<std::int32_t> place_;
     std::int64_t placements_ = 0;
 };

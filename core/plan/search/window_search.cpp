@@ -11,6 +11,8 @@ WindowSearch::WindowSearch(const Arena& arena, std::uint64_t seed)
     windows_.emplace_back(arena.backward, arena.forward);
     windows_.emplace_back(arena.forward, arena.backward);
     sequence_.order.assign(arena.backward.size(), 0);
+    laidOrder_ = sequence_.order;
+    laidStart_.assign(arena.backward.size(), 0);
 }
 
 std::int64_t WindowSearch::passes() const {
@@ -30,10 +32,23 @@ void WindowSearch::sortByStart() {
     });
 }
 
+/// How many are first in the order as they were after the last pass, and start when they did: those
+/// before a window.
+std::int32_t WindowSearch::known() const {
+    std::int32_t count = 0;
+    while (isLaid_ && count < laidOrder_.size() && sequence_.order[count] == laidOrder_[count] &&
+           draft_.start[laidOrder_[count]] == laidStart_[laidOrder_[count]])
+        ++count;
+    return count;
+}
+
 /// A pass in the order there is; false when it would be longer than `longest`.
 bool WindowSearch::generate(Slot longest) {
-    if (!makers_[side_].generate(sequence_, 0, draft_, longest)) return false;
+    if (!makers_[side_].generate(sequence_, 0, draft_, longest, known())) return false;
     sortByStart();
+    laidOrder_ = sequence_.order;
+    laidStart_ = draft_.start;
+    isLaid_ = true;
     return true;
 }
 
@@ -46,6 +61,7 @@ void WindowSearch::turn() {
     mirror(project(side_), draft_, kept_);
     std::swap(draft_, kept_);
     side_ = side_ == kBackward ? kForward : kBackward;
+    isLaid_ = false;
     justify();
 }
 
@@ -82,6 +98,7 @@ void WindowSearch::run(const Limits& limits, Draft& best) {
     constexpr double kStray = 0.02;  // of the makespan, in the beginning
     side_ = kBackward;
     draft_ = best;
+    isLaid_ = false;
     justify();
     while (passes() < limits.schedules && best.makespan > limits.bound &&
            !(limits.endNow && limits.endNow())) {

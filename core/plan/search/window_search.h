@@ -30,6 +30,7 @@ class WindowSearch {
         return side == kBackward ? arena_.backward : arena_.forward;
     }
     void sortByStart();
+    [[nodiscard]] std::int32_t known() const;
     bool generate(Slot longest = kNoSlot);
     void justify();
     void turn();
@@ -43,6 +44,10 @@ class WindowSearch {
     Sequence sequence_;
     Draft draft_;  ///< of `side_`; its order is `sequence_`
     Draft kept_;
+    // Of the last pass, in its direction; empty of meaning before the first.
+    Row<Member> laidOrder_;
+    Row<Slot> laidStart_;
+    bool isLaid_ = false;
 };
 
 }  // namespace cinder::plan::search

@@ -95,6 +95,82 @@ TEST_CASE("a walk through windows ends at a bound and when it is told to") {
     CHECK(draft == ground.draft);
 }
 
+TEST_CASE("a window that keeps the starts nothing has touched lays what a pass would lay") {
+    int moved = 0;
+    for (std::uint64_t seed = 20; seed < 40; ++seed) {
+        const Ground ground(crowdedKitchen(seed));
+        const Project& backward = ground.arena->backward;
+        Window window(backward, ground.arena->forward);
+        Generator maker(backward, nullptr);
+        Draft draft = ground.draft;
+        Sequence sequence = ground.sequence;
+        // Passes by start until nothing moves any more: then another one repeats the schedule.
+        for (Draft before(backward); before.start != draft.start;) {
+            before = draft;
+            std::sort(sequence.order.begin(), sequence.order.end(), [&](Member a, Member b) {
+                return draft.start[a] != draft.start[b] ? draft.start[a] < draft.start[b]
+                                                        : window.rank()[a] < window.rank()[b];
+            });
+            REQUIRE(maker.generate(sequence, 0, draft));
+        }
+        const Range range{30, 70};
+        if (!window.open(sequence.order, draft, range)) continue;
+        Rng rng(seed);
+        for (int k = 0; k < 50 && !window.isShorter(); ++k) {
+            window.improve(rng, 1, 0);
+            Row<Slot> laid = draft.start;
+            window.readStarts(laid);
+            Sequence whole = sequence;
+            window.readOrder(whole.order);
+            Draft pass(backward);
+            REQUIRE(maker.generate(whole, 0, pass));
+            for (std::int32_t place = 0; place < range.end; ++place) {
+                const Member j = whole.order[place];
+                INFO("kitchen " << seed << ", move " << k << ", place " << place);
+                REQUIRE(laid[j] == pass.start[j]);
+                moved += pass.start[j] != draft.start[j] ? 1 : 0;
+            }
+        }
+    }
+    CHECK(moved > 0);
+}
+
+TEST_CASE("a pass keeps what is known and finds the same for the rest") {
+    const Ground ground(crowdedKitchen(12));
+    Generator maker(ground.arena->backward, nullptr);
+    constexpr std::int32_t kKnown = 60;
+    Draft draft = ground.draft;
+    for (std::int32_t k = kKnown; k < ground.sequence.order.size(); ++k)
+        draft.start[ground.sequence.order[k]] = draft.finish[ground.sequence.order[k]] = 0;
+    REQUIRE(maker.generate(ground.sequence, 0, draft, kNoSlot, kKnown));
+    CHECK(draft == ground.draft);
+    CHECK(maker.placements() == ground.sequence.order.size() - kKnown);
+}
+
+TEST_CASE("a set of slots knows which of them are in it") {
+    Rng rng(5);
+    constexpr Slot kHorizon = 300;
+    const auto draw = [&](Slot from) {
+        return from + static_cast<Slot>(rng.below(static_cast<std::uint32_t>(kHorizon - from)));
+    };
+    SlotSet set(kHorizon);
+    for (int round = 0; round < 50; ++round) {
+        set.clear();
+        std::vector<bool> wanted(kHorizon, false);
+        for (int k = 0; k < 4; ++k) {
+            const Slot from = draw(0);
+            const Slot until = std::min(kHorizon, from + draw(0) / 4);
+            set.add(from, until);
+            for (Slot t = from; t < until; ++t)
+                wanted[static_cast<std::size_t>(t)] = true;
+            const Slot low = draw(0);
+            const Slot high = draw(low);
+            const auto slot = [&](Slot t) { return wanted.begin() + t; };
+            CHECK(set.meets(low, high) == (std::find(slot(low), slot(high), true) != slot(high)));
+        }
+    }
+}
+
 TEST_CASE("a window never adds to a clash, and without patience it is soon left") {
     const Ground ground(crowdedKitchen(10));
     const Project& backward = ground.arena->backward;
