@@ -3,16 +3,15 @@
 /// The answer to "can we promise this": kept or not, how late the crew may come, how sure that is,
 /// and what would help, each as a sentence with a touch that takes it.
 
-#include <atomic>
-#include <memory>
+#include <optional>
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThread>
 
 #include "app/promise.h"
 #include "door.h"
 #include "promise_line.h"
+#include "search_thread.h"
 
 namespace cinder::face {
 
@@ -38,9 +37,8 @@ class Promise : public QObject {
   public:
     /// Both must outlive this.
     Promise(Door& door, Settings& settings, QObject* parent = nullptr);
-    ~Promise() override;
 
-    [[nodiscard]] bool isReckoning() const { return search_ != nullptr; }
+    [[nodiscard]] bool isReckoning() const { return search_.isBusy(); }
     [[nodiscard]] bool isKept() const { return isKept_; }
     [[nodiscard]] QString asked() const { return asked_; }
     [[nodiscard]] QString answer() const { return answer_; }
@@ -58,7 +56,7 @@ class Promise : public QObject {
     /// Puts the option into the event, plans it and reckons again.
     Q_INVOKABLE void accept(const QString& key);
     /// Waits for the search that runs; for pictures and tests.
-    void settle();
+    void settle() { search_.settle(); }
 
   Q_SIGNALS:
     void changed();
@@ -66,16 +64,12 @@ class Promise : public QObject {
     void accepted();
 
   private:
-    void stop();
     void tell();
     void tellAnswer();
     [[nodiscard]] OptionRow option(const plan::Remedy& remedy, std::size_t number) const;
 
     Door& door_;
     Words words_;
-    std::unique_ptr<QThread> search_;
-    std::atomic<bool> isStopped_{false};
-    int run_ = 0;  ///< which search may still answer
     std::optional<Result<app::Promise, app::Refusal>> found_;
     bool isKept_ = false;
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;
@@ -83,6 +77,7 @@ class Promise : public QObject {
     PromiseLine line_;
     ListOf<QueueBar> queue_;
     ListOf<OptionRow> shorter_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face
