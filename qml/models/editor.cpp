@@ -210,22 +210,14 @@ void Editor::undo() {
 void Editor::plan() {
     refusal_.clear();
     if (search_.isBusy()) return;
-    auto event = door_.draftToPlan();
-    if (!event) return say(event.error(), {});
-    search_.start(
-        [event = *event](const std::atomic<bool>& stop) { return app::planFor(event, &stop); },
-        [this, event = *event](const Result<live::RunSheet, app::Refusal>& sheet) {
-            publish(event, sheet);
+    carryOut(
+        search_, door_, [this] { return door_.askToPlanDraft(); },
+        [this](const Taken& taken) {
+            if (!taken) return say(taken.error(), {});
+            tell();
+            Q_EMIT planned();
         });
     tell();
-}
-
-void Editor::publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet) {
-    const Taken taken =
-        sheet ? door_.publishDraft(whole, *sheet) : Taken(fail(app::Refusal(sheet.error())));
-    if (!taken) return say(taken.error(), {});
-    tell();
-    Q_EMIT planned();
 }
 
 // --- telling -------------------------------------------------------------------------------------

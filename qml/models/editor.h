@@ -14,7 +14,7 @@
 #include "door.h"
 #include "fields.h"
 #include "library.h"
-#include "search_thread.h"
+#include "planned_touch.h"
 
 namespace cinder::face {
 
@@ -120,7 +120,6 @@ class Editor : public QObject {
     /// The one whose page is open; null on every other page.
     [[nodiscard]] const learn::MethodHistory* method() const;
     void readMethods();
-    void publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet);
 
     Door& door_;
     Settings& settings_;

@@ -18,6 +18,9 @@ Promise::Promise(Door& door, Settings& settings, QObject* parent)
 }
 
 void Promise::reckon() {
+    // The answer follows the plan that is being made.
+    if (isPlanning()) return;
+    taking_.clear();
     auto event = door_.described();
     if (!event) return search_.stop();
     search_.start(
@@ -34,16 +37,29 @@ void Promise::reckon() {
     Q_EMIT changed();
 }
 
+Door::Asked Promise::askToTake(const QString& key) const {
+    const auto& promise = **found_;
+    if (door_.described() != promise.event)
+        return fail(app::Refusal{app::Refusal::Why::Overtaken, {}, {}, {}, {}});
+    const auto document = app::accepted(promise, key.toULongLong());
+    if (!document) return fail(document.error());
+    return door_.askToRedescribe(*document);
+}
+
 void Promise::accept(const QString& key) {
     if (!found_ || !found_->has_value() || search_.isBusy()) return;
-    const auto document = app::accepted(**found_, key.toULongLong());
-    const auto taken = document ? door_.redescribe(*document) : Taken(fail(document.error()));
-    refusal_ = taken ? QString() : Words::refusal(taken.error());
-    if (taken) {
-        Q_EMIT accepted();
-        reckon();
-    }
-    Q_EMIT changed();
+    taking_ = key;
+    carryOut(
+        search_, door_, [this, key] { return askToTake(key); },
+        [this](const Taken& taken) {
+            refusal_ = taken ? QString() : Words::refusal(taken.error());
+            if (taken) Q_EMIT accepted();
+            tell();
+            // What is shown is the answer for another event than the one that is open now.
+            const auto event = door_.described();
+            if (event != found_->value().event) reckon();
+        });
+    tell();
 }
 
 void Promise::tell() {
@@ -119,6 +135,7 @@ OptionRow Promise::option(const plan::Remedy& remedy, std::size_t number) const 
     OptionRow row;
     row.key = QString::number(number);
     row.isEnough = remedy.isEnough;
+    row.isBeingPlanned = isPlanning() && row.key == taking_;
     const Duration time = toDuration(remedy.time);
     switch (remedy.kind) {
         case Kind::EarlierArrival:

@@ -10,8 +10,8 @@
 
 #include "app/promise.h"
 #include "door.h"
+#include "planned_touch.h"
 #include "promise_line.h"
-#include "search_thread.h"
 
 namespace cinder::face {
 
@@ -19,7 +19,10 @@ class Promise : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Given by the face")
+    /// An answer is searched.
     Q_PROPERTY(bool isReckoning READ isReckoning NOTIFY changed)
+    /// An option is being planned; no other is taken meanwhile.
+    Q_PROPERTY(bool isPlanning READ isPlanning NOTIFY changed)
     Q_PROPERTY(bool isKept READ isKept NOTIFY changed)
     Q_PROPERTY(QString asked READ asked NOTIFY changed)
     Q_PROPERTY(QString answer READ answer NOTIFY changed)
@@ -38,7 +41,8 @@ class Promise : public QObject {
     /// Both must outlive this.
     Promise(Door& door, Settings& settings, QObject* parent = nullptr);
 
-    [[nodiscard]] bool isReckoning() const { return search_.isBusy(); }
+    [[nodiscard]] bool isReckoning() const { return search_.isBusy() && !isPlanning(); }
+    [[nodiscard]] bool isPlanning() const { return search_.isBusy() && !taking_.isEmpty(); }
     [[nodiscard]] bool isKept() const { return isKept_; }
     [[nodiscard]] QString asked() const { return asked_; }
     [[nodiscard]] QString answer() const { return answer_; }
@@ -53,7 +57,7 @@ class Promise : public QObject {
 
     /// Searches on a thread of its own; what is shown meanwhile is the last answer for this event.
     Q_INVOKABLE void reckon();
-    /// Puts the option into the event, plans it and reckons again.
+    /// Puts the option into the event, plans it and reckons again; a touch to go on with.
     Q_INVOKABLE void accept(const QString& key);
     /// Waits for the search that runs; for pictures and tests.
     void settle() { search_.settle(); }
@@ -66,12 +70,15 @@ class Promise : public QObject {
   private:
     void tell();
     void tellAnswer();
+    /// The event with that option in it, while it is the event the answer was for.
+    [[nodiscard]] Door::Asked askToTake(const QString& key) const;
     [[nodiscard]] OptionRow option(const plan::Remedy& remedy, std::size_t number) const;
 
     Door& door_;
     Words words_;
     std::optional<Result<app::Promise, app::Refusal>> found_;
     bool isKept_ = false;
+    QString taking_;  ///< the option that is planned, or was last
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;
     ListOf<OptionRow> options_;
     PromiseLine line_;
