@@ -112,6 +112,10 @@
         <source>Plan again</source>
         <translation>Replanificar</translation>
     </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
+    </message>
 </context>
 <context>
     <name>DebriefPage</name>
@@ -164,6 +168,10 @@
     <message>
         <source>Being written</source>
         <translation>En preparación</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
     </message>
 </context>
 <context>
@@ -353,6 +361,10 @@
     <message>
         <source>Leave as agreed</source>
         <translation>Dejar lo acordado</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
     </message>
 </context>
 <context>
@@ -635,6 +647,10 @@
         <source>Plan it</source>
         <translation>Planear</translation>
     </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
+    </message>
 </context>
 <context>
     <name>MakeParts</name>
@@ -748,6 +764,10 @@
     <message>
         <source>Do this: %1</source>
         <translation>Hacerlo: %1</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
     </message>
 </context>
 <context>
@@ -4975,6 +4995,10 @@
     <message>
         <source>This device&apos;s clock was set by %1. Countdowns and the bell go on by the old time: compare with a watch.</source>
         <translation>El reloj de este aparato se movió %1. Las cuentas y la campana siguen con la hora anterior: compare con un reloj.</translation>
+    </message>
+    <message>
+        <source>Something else was noted while the plan was made. Touch again to plan with it.</source>
+        <translation>Mientras se hacía el plan se anotó otra cosa. Toque de nuevo para planear con ella.</translation>
     </message>
 </context>
 </TS>

@@ -1,4 +1,4 @@
-#include "app/session.h"
+#include "app/refusal.h"
 
 namespace cinder::app {
 
@@ -19,6 +19,8 @@ const char* sentence(Refusal::Why why) {
                    "again";
         case Refusal::Why::BadEvent:
             return "the event document has faults";
+        case Refusal::Why::Overtaken:
+            return "something else was noted while the plan was made: ask for it again";
         case Refusal::Why::AskFirst:
             return "first answer what is asked before the fire, or skip it on record: "
                    "extinguisher, "

@@ -83,43 +83,8 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
     return entries;
 }
 
-Result<EventId, Refusal> Session::importEvent(const std::string& document) {
-    auto event = event::parse(document);
-    if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
-    if (auto known = open(event->id))
-        return event->id;
-    else if (known.error().why != Why::NoEvent)
-        return fail(std::move(known.error()));
-    if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
-    auto sheet = planFor(*event);
-    if (!sheet) return fail(std::move(sheet.error()));
-    std::vector<journal::Body> bodies;
-    bodies.emplace_back(journal::EventDescribed{document});
-    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(*sheet)});
-    if (auto stored = state_->recordAll(event->id, std::move(bodies)); !stored)
-        return fail(std::move(stored.error()));
-    if (auto opened = open(event->id); !opened) return fail(std::move(opened.error()));
-    return event->id;
-}
-
 Taken Session::open(const EventId& event) {
     return state_->load(event);
-}
-
-Taken Session::redescribe(const std::string& document) {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    auto event = event::parse(document);
-    if (!event) return fail(Refusal{Why::BadEvent, {}, std::move(event.error()), {}, {}});
-    if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
-    auto sheet = planFor(*event);
-    if (!sheet) return fail(std::move(sheet.error()));
-    std::vector<journal::Body> bodies;
-    bodies.emplace_back(journal::EventDescribed{document});
-    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(*sheet)});
-    if (auto stored = state_->recordAll(event->id, std::move(bodies)); !stored)
-        return fail(std::move(stored.error()));
-    return open(event->id);
 }
 
 Result<EventId, Refusal> Session::rehearse(int speed, Duration lead) {
@@ -240,32 +205,6 @@ Taken Session::undo() {
     if (last->plan) undoing.emplace_back(journal::Undone{*last->plan});
     undoing.emplace_back(journal::Undone{last->operation});
     return state_->recordAll(*state_->event, std::move(undoing));
-}
-
-// --- plans ---------------------------------------------------------------------------------------
-
-Result<live::Remaining, Refusal> Session::planningProblem() const {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    const OpenDay& open = *state_->open;
-    if (!open.day.sheet) return refuse(Why::NoPlan);
-    return live::remainingAt(open.day, state_->now(), &open.fire);
-}
-
-Taken Session::publishPlan(const live::Remaining& remaining, const live::RunSheet& sheet) {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    const live::Day& day = state_->open->day;
-    if (!day.sheet) return refuse(Why::NoPlan);
-    if (!live::remainingAt(day, remaining.now).tellsTheSameAs(remaining))
-        return refuse(Why::NotNow, "something was done while the plan was made");
-    return state_->record(journal::PlanPublished{live::writeRunSheet(sheet)});
-}
-
-Taken Session::replan() {
-    const auto remaining = planningProblem();
-    if (!remaining) return fail(remaining.error());
-    const auto sheet = live::planRest(*remaining);
-    if (!sheet) return fail(Refusal{Why::NoPlan, {}, {}, sheet.error(), {}});
-    return publishPlan(*remaining, *sheet);
 }
 
 void Session::setPerson(std::optional<PersonId> person) {

@@ -1,10 +1,9 @@
 #pragma once
 
 /// The one door to the core: open the store, apply what a person did, look at the day. View models
-/// and the command line go through here and nowhere else. Single-threaded; long searches are
-/// handed out as values to run elsewhere (`planningProblem`, `publishPlan`).
+/// and the command line go through here and nowhere else. Single-threaded; what waits for a
+/// plan can be asked for, searched elsewhere and published (app/planning.h).
 
-#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -15,44 +14,20 @@
 #include "app/debrief.h"
 #include "app/list_cards.h"
 #include "app/paper.h"
+#include "app/planning.h"
+#include "app/refusal.h"
 #include "app/snapshot.h"
 #include "base/clock.h"
 #include "base/result.h"
 #include "event/edit.h"
 #include "event/event.h"
-#include "event/fault.h"
 #include "journal/operation.h"
 #include "journal/store.h"
 #include "learn/methods.h"
 #include "live/day.h"
-#include "live/remaining.h"
-#include "plan/planner.h"
 #include "report/style.h"
 
 namespace cinder::app {
-
-/// What the person sees when a touch could not be taken.
-struct Refusal {
-    enum class Why {
-        NoEvent,      ///< no event is open
-        UnknownTask,  ///< the plan has no such task
-        NotNow,       ///< already done, already undone, not running
-        ReadOnly,     ///< the store, or the event, cannot be written
-        NotSaved,     ///< the disk is full or failed; nothing was shown as done
-        BadEvent,     ///< the document did not validate
-        NoPlan,       ///< the planner found none
-        AskFirst,     ///< the fire is not lit before its three questions are answered or skipped
-        BadCopy,      ///< the file is no copy of a store, or was changed since it was written
-    };
-    Why why = Why::NotNow;
-    std::string detail;                               ///< for the log and the command line
-    event::Faults faults;                             ///< for BadEvent: every fault, field by field
-    std::optional<plan::NoPlan> noPlan;               ///< for NoPlan, when a search was made
-    std::optional<journal::StoreError::Why> storage;  ///< for NotSaved and ReadOnly, when known
-};
-
-/// One plain English sentence for logs and the command line.
-[[nodiscard]] std::string describe(const Refusal& refusal);
 
 /// One line of the list of events.
 struct EventEntry {
@@ -91,13 +66,6 @@ struct Restored {
 
 /// One touch of the editor: the draft as it then is, or the faults that stop it (event/edit.h).
 using Edit = std::function<event::Edited(event::Event)>;
-
-/// Plans an event from its description alone; on any thread. When the arrival comes too late for
-/// any plan, the plan is the best for a crew that came in time: the projection then starts at the
-/// arrival and says how late the bell will be, and the promise page what would help. Ends early,
-/// with what it has, when `stop` becomes true. (session_draft.cpp)
-[[nodiscard]] Result<live::RunSheet, Refusal> planFor(const event::Event& event,
-                                                      const std::atomic<bool>* stop = nullptr);
 
 class Session {
   public:
@@ -144,11 +112,6 @@ class Session {
     /// The draft becomes the event: checked, planned and published. BadEvent with every fault, or
     /// NoPlan; the draft stays as it is then.
     [[nodiscard]] Result<void, Refusal> planDraft();
-    /// The two ends of `planDraft`, with `planFor` between them on another thread. Publishing fails
-    /// with NotNow when the draft is another one by now.
-    [[nodiscard]] Result<event::Event, Refusal> draftToPlan() const;
-    [[nodiscard]] Result<void, Refusal> publishDraft(const event::Event& planned,
-                                                     const live::RunSheet& sheet);
 
     /// A copy of the open event on a simulated clock that starts `lead` before its first task.
     [[nodiscard]] Result<EventId, Refusal> rehearse(int speed, Duration lead);
@@ -278,13 +241,19 @@ class Session {
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();
-    /// The two ends of `replan`, with live::planRest between them on another thread: what is still
-    /// to be planned, as a value; and the sheet that was found for it. Publishing fails with NotNow
-    /// when something was done in between that the plan does not know of: a task or a turn, another
-    /// plan, a move of the bell.
-    [[nodiscard]] Result<live::Remaining, Refusal> planningProblem() const;
-    [[nodiscard]] Result<void, Refusal> publishPlan(const live::Remaining& remaining,
-                                                    const live::RunSheet& sheet);
+
+    // --- what waits for a plan, in parts (planning.h, session_planning.cpp). Each of the first
+    // five is the beginning of the touch of that name, and refuses what that would. ---
+    [[nodiscard]] Result<Planning, Refusal> askToImport(const std::string& document) const;
+    [[nodiscard]] Result<Planning, Refusal> askToRedescribe(const std::string& document) const;
+    [[nodiscard]] Result<Planning, Refusal> askToPlanDraft() const;
+    [[nodiscard]] Result<Planning, Refusal> askToSetGuests(std::int32_t adults,
+                                                           std::int32_t children) const;
+    [[nodiscard]] Result<Planning, Refusal> askToReplan() const;
+    /// Records what was found, or says why nothing was. Overtaken when something was noted since
+    /// that the plan does not know of; NoEvent when another event is open. Nothing is recorded
+    /// then.
+    [[nodiscard]] Result<void, Refusal> publish(const Planning& planning, const Found& found);
 
     /// Who holds the device; goes into every operation from here on.
     void setPerson(std::optional<PersonId> person);

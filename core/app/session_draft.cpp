@@ -7,7 +7,6 @@
 #include "app/session_state.h"
 #include "event/draft.h"
 #include "event/json.h"
-#include "plan/build/build.h"
 
 namespace cinder::app {
 
@@ -15,10 +14,6 @@ namespace {
 
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
-
-Refusal faulty(event::Faults faults) {
-    return {Why::BadEvent, {}, std::move(faults), {}, {}};
-}
 
 /// "2027-06-05-3fa2", and "2027-06-05-3fa2-2" when that is taken: a date people know, and a little
 /// of the device's name so that two devices out of reach of each other do not choose the same.
@@ -71,24 +66,6 @@ std::optional<safety::LocalRules> localRulesIn(const std::vector<journal::Operat
 }
 
 }  // namespace
-
-Result<live::RunSheet, Refusal> planFor(const event::Event& event, const std::atomic<bool>* stop) {
-    auto problem = plan::build(event);
-    if (!problem) return fail(faulty(std::move(problem.error())));
-    plan::Search search;
-    search.stop = stop;
-    // The search of a day this large is far from its end when its schedules are spent.
-    constexpr std::size_t kLargeDay = 100;
-    search.usesSecondThread = problem->tasks.size() > kLargeDay;
-    auto found = plan::makePlan(*problem, search);
-    if (!found && problem->arrival) {
-        auto inTime = *problem;
-        inTime.arrival.reset();
-        if (auto open = plan::makePlan(inTime, search)) found = std::move(open);
-    }
-    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
-    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
-}
 
 Result<EventId, Refusal> Session::newDraft(const NewEvent& wanted) {
     if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
@@ -162,36 +139,6 @@ Taken Session::undoEdit() {
     const journal::Operation* last = lastEdit(state_->operations, state_->store.device());
     if (!last) return refuse(Why::NotNow, "nothing of this draft was changed");
     return state_->record(journal::Undone{last->id});
-}
-
-Result<event::Event, Refusal> Session::draftToPlan() const {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    const event::Event* written = draft();
-    if (!written) return refuse(Why::NoEvent);
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
-    auto whole = event::parse(event::write(*written));
-    if (!whole) return fail(faulty(std::move(whole.error())));
-    return *std::move(whole);
-}
-
-Taken Session::publishDraft(const event::Event& planned, const live::RunSheet& sheet) {
-    const auto now = draftToPlan();
-    if (!now) return fail(now.error());
-    if (*now != planned) return refuse(Why::NotNow, "the event was changed while it was planned");
-    std::vector<journal::Body> bodies;
-    bodies.emplace_back(journal::EventDescribed{event::write(planned)});
-    bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(sheet)});
-    if (auto stored = state_->recordAll(planned.id, std::move(bodies)); !stored)
-        return fail(std::move(stored.error()));
-    return open(planned.id);
-}
-
-Taken Session::planDraft() {
-    const auto event = draftToPlan();
-    if (!event) return fail(event.error());
-    const auto sheet = planFor(*event);
-    if (!sheet) return fail(sheet.error());
-    return publishDraft(*event, *sheet);
 }
 
 }  // namespace cinder::app

@@ -138,27 +138,25 @@ Taken Session::clearFigure(const std::string& figure) {
     return state_->record(journal::FigureSet{figure, {}, {}, state_->now()});
 }
 
-Taken Session::setGuests(std::int32_t adults, std::int32_t children) {
+Result<Planning, Refusal> Session::askToSetGuests(std::int32_t adults,
+                                                  std::int32_t children) const {
     if (auto no = objectionTo(*state_)) return fail(std::move(*no));
     if (auto no = objectionToGuests(adults, children)) return fail(std::move(*no));
     const live::Day& day = state_->open->day;
     const event::Guests& now = day.event->guests;
     if (now.adults == adults && now.children == children)
         return refuse(Why::NotNow, "so many are expected already");
-    std::vector<journal::Body> bodies;
-    bodies.reserve(2);
+    Planning planning = state_->planning(*state_->event);
     const bool countsPieces = std::any_of(
         day.event->menu.begin(), day.event->menu.end(),
         [](const event::Dish& dish) { return dish.pieces && dish.pieces->perHundredGuests; });
     if (countsPieces && day.tasks.empty()) {
-        const auto sheet = planFor(withOtherGuests(day, adults, children));
-        if (!sheet) return fail(sheet.error());
-        bodies.emplace_back(journal::PlanPublished{live::writeRunSheet(*sheet)});
+        planning.wanted = withOtherGuests(day, adults, children);
+        planning.bodies.emplace_back(journal::PlanPublished{});
     }
     // Last, because the last word is what can be taken back.
-    journal::Body guests = journal::GuestsSet{adults, children, state_->now()};
-    bodies.push_back(std::move(guests));
-    return state_->recordAll(*state_->event, std::move(bodies));
+    planning.bodies.emplace_back(journal::GuestsSet{adults, children, state_->now()});
+    return planning;
 }
 
 Taken Session::orderLine(const std::vector<DishId>& dishes) {

@@ -17,6 +17,10 @@ namespace cinder::app {
 /// Pans of one dish are numbered up to here. Our choice.
 inline constexpr std::int32_t kMostPans = 99;
 
+inline Refusal faulty(event::Faults faults) {
+    return {Refusal::Why::BadEvent, {}, std::move(faults), {}, {}};
+}
+
 inline tl::unexpected<Refusal> refuse(Refusal::Why why, std::string detail = {}) {
     return fail(Refusal{why, std::move(detail), {}, {}, {}});
 }
@@ -81,6 +85,10 @@ struct Session::State {
     /// Lets go of what older drafts said: there is one for every touch of the editor, each the
     /// whole event, and only the last that counts is ever shown.
     void forgetOldDrafts();
+
+    /// A plan for `planned` that rests on the day as it stands; what is wanted is not said yet.
+    /// (session_planning.cpp)
+    [[nodiscard]] Planning planning(const EventId& planned) const;
 
     /// What the open event comes to; null while none is open.
     [[nodiscard]] std::shared_ptr<const Reckoned> reckon();

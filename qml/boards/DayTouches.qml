@@ -28,9 +28,10 @@ Row {
         width: root.isNarrow ? root.share : implicitWidth
         size: root.isNarrow ? Type.body : Type.lead
         visible: !root.day.line.isReadOnly
-        tone: root.day.line.isLate ? "ember" : "plain"
+        tone: root.day.line.isLate && !root.day.isPlanning ? "ember" : "plain"
         glyph: root.isNarrow ? "" : Icons.sheet
-        text: qsTr("Plan again")
+        enabled: !root.day.isPlanning
+        text: root.day.isPlanning ? qsTr("Planning…") : qsTr("Plan again")
         onClicked: root.day.replan()
     }
 }

@@ -206,6 +206,14 @@ bool Day::take(const Taken& taken) {
     return taken.has_value();
 }
 
+void Day::plan(SearchThread& thread, Ask ask, std::function<void()> whenDone) {
+    carryOut(thread, door_, std::move(ask),
+             [this, whenDone = std::move(whenDone)](const Taken& taken) {
+                 if (!isLeft(taken)) take(taken);
+                 whenDone();
+             });
+}
+
 void Day::start(const QString& task) {
     take(door_.start(taskId(task)));
 }
@@ -237,7 +245,10 @@ void Day::followClock() {
     take(door_.followClock());
 }
 void Day::replan() {
-    take(door_.replan());
+    if (isPlanning()) return;
+    plan(
+        search_, [this] { return door_.askToReplan(); }, [this] { Q_EMIT planningChanged(); });
+    Q_EMIT planningChanged();
 }
 void Day::setSpeed(int speed) {
     take(door_.setRehearsalSpeed(speed));

@@ -7,6 +7,7 @@
 
 #include "door.h"
 #include "fire.h"
+#include "planned_touch.h"
 #include "row_maker.h"
 #include "run_sheet.h"
 #include "wick.h"
@@ -74,6 +75,8 @@ class Day : public QObject {
     Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
     /// "Battery 14 %"; empty unless it drains and is low.
     Q_PROPERTY(QString battery READ battery NOTIFY batteryChanged)
+    /// The rest of the day is being planned again.
+    Q_PROPERTY(bool isPlanning READ isPlanning NOTIFY planningChanged)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY personChanged)
     Q_PROPERTY(cinder::face::Wick* wick READ wick CONSTANT)
     Q_PROPERTY(cinder::face::RunSheet* runSheet READ runSheet CONSTANT)
@@ -113,6 +116,7 @@ class Day : public QObject {
     [[nodiscard]] bool isFlashOn() const { return isFlashOn_; }
     [[nodiscard]] QString battery() const { return battery_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] bool isPlanning() const { return search_.isBusy(); }
     [[nodiscard]] QString person() const { return person_; }
     void setPerson(const QString& person);
 
@@ -154,6 +158,11 @@ class Day : public QObject {
     Q_INVOKABLE void setSpeed(int speed);
     Q_INVOKABLE void dropRefusal();
 
+    /// Carries out a touch of another page that waits for a plan; `whenDone` after its outcome is
+    /// shown.
+    void plan(SearchThread& thread, Ask ask, std::function<void()> whenDone);
+    /// Waits for the plan that is searched; for pictures and tests.
+    void settle() { search_.settle(); }
     /// What became of a touch on another page: shown as those on the boards are. True when it was
     /// taken.
     bool take(const Taken& taken);
@@ -173,6 +182,7 @@ class Day : public QObject {
     void flashed();
     void refusalChanged();
     void batteryChanged();
+    void planningChanged();
     void personChanged();
 
   private:
@@ -200,6 +210,7 @@ class Day : public QObject {
     ListOf<PersonRow> people_;
     ListOf<AlarmRow> ringing_;
     ListOf<NoticeRow> notices_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face

@@ -23,10 +23,8 @@ class Door {
     virtual ~Door() = default;
 
     [[nodiscard]] virtual Result<std::vector<app::EventEntry>, app::Refusal> events() const = 0;
-    [[nodiscard]] virtual Result<EventId, app::Refusal> importEvent(const std::string& doc) = 0;
     /// The open event as described; nothing while none is open.
     [[nodiscard]] virtual std::optional<event::Event> described() const = 0;
-    [[nodiscard]] virtual Taken redescribe(const std::string& document) = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
 
     [[nodiscard]] virtual Taken backUp(const std::filesystem::path& file) = 0;
@@ -40,10 +38,15 @@ class Door {
     [[nodiscard]] virtual Taken edit(const app::Edit& edit, const std::string& field) = 0;
     [[nodiscard]] virtual bool canUndoEdit() const = 0;
     [[nodiscard]] virtual Taken undoEdit() = 0;
-    [[nodiscard]] virtual Result<event::Event, app::Refusal> draftToPlan() const = 0;
-    [[nodiscard]] virtual Taken publishDraft(const event::Event& planned,
-                                             const live::RunSheet& sheet) = 0;
     [[nodiscard]] virtual Instant now() = 0;
+
+    // What waits for a plan (planned_touch.h); guests are asked for with the lists.
+    using Asked = Result<app::Planning, app::Refusal>;
+    [[nodiscard]] virtual Asked askToImport(const std::string& document) const = 0;
+    [[nodiscard]] virtual Asked askToRedescribe(const std::string& document) const = 0;
+    [[nodiscard]] virtual Asked askToPlanDraft() const = 0;
+    [[nodiscard]] virtual Asked askToReplan() const = 0;
+    [[nodiscard]] virtual Taken publish(const app::Planning& planning, const app::Found& found) = 0;
 
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;
     [[nodiscard]] virtual Taken setRehearsalSpeed(int speed) = 0;
@@ -67,7 +70,6 @@ class Door {
     [[nodiscard]] virtual Result<std::vector<learn::MethodHistory>, app::Refusal> methods()
         const = 0;
     [[nodiscard]] virtual Taken undo() = 0;
-    [[nodiscard]] virtual Taken replan() = 0;
     [[nodiscard]] virtual Taken followClock() = 0;
     /// The food-safety record of the open event.
     [[nodiscard]] virtual FoodDoor& food() = 0;

@@ -60,10 +60,6 @@ Editor::Editor(Door& door, Settings& settings, EventFiles* files, Library librar
     connect(&settings, &Settings::changed, this, [this] { tell(); });
 }
 
-Editor::~Editor() {
-    stop();
-}
-
 bool Editor::isCustomaryFor(int kind) const {
     return face::isCustomaryFor(static_cast<NumberEntry::Kind>(kind), settings_);
 }
@@ -88,7 +84,7 @@ void Editor::open() {
     said_.clear();
     refusal_.clear();
     written_.clear();
-    stop();
+    search_.stop();
     place_.clear();
     tell();
     Q_EMIT placeChanged();
@@ -141,7 +137,7 @@ bool Editor::take(const Field& field, const app::Edit& edit) {
     const QString target = field.target;
     said_.erase(key);
     refusal_.clear();
-    stop();
+    search_.stop();
     const auto taken = door_.edit(edit, field.path);
     if (!taken) {
         say(taken.error(), key);
@@ -206,53 +202,22 @@ void Editor::act(const QString& key) {
 void Editor::undo() {
     said_.clear();
     refusal_.clear();
-    stop();
+    search_.stop();
     if (const auto taken = door_.undoEdit(); !taken) return say(taken.error(), {});
     tell();
 }
 
-void Editor::stop() {
-    if (!search_) return;
-    isStopped_ = true;
-    ++run_;
-    search_->wait();
-    search_.reset();
-}
-
-void Editor::settle() {
-    if (search_) search_->wait();
-    QCoreApplication::processEvents();
-}
-
 void Editor::plan() {
     refusal_.clear();
-    if (search_) return;
-    auto event = door_.draftToPlan();
-    if (!event) return say(event.error(), {});
-    isStopped_ = false;
-    // The thread touches nothing but its own copies; the result comes back as an event.
-    search_.reset(QThread::create([this, run = run_, event = *std::move(event)] {
-        auto sheet = std::make_shared<Result<live::RunSheet, app::Refusal>>(
-            app::planFor(event, &isStopped_));
-        if (isStopped_) return;
-        QMetaObject::invokeMethod(this, [this, run, event, sheet] {
-            // A search that was stopped after its last look at `isStopped_` has nothing to say.
-            if (run != run_) return;
-            search_->wait();
-            search_.reset();
-            publish(event, *sheet);
+    if (search_.isBusy()) return;
+    carryOut(
+        search_, door_, [this] { return door_.askToPlanDraft(); },
+        [this](const Taken& taken) {
+            if (!taken) return say(taken.error(), {});
+            tell();
+            Q_EMIT planned();
         });
-    }));
-    search_->start();
     tell();
-}
-
-void Editor::publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet) {
-    const Taken taken =
-        sheet ? door_.publishDraft(whole, *sheet) : Taken(fail(app::Refusal(sheet.error())));
-    if (!taken) return say(taken.error(), {});
-    tell();
-    Q_EMIT planned();
 }
 
 // --- telling -------------------------------------------------------------------------------------
@@ -365,10 +330,10 @@ void Editor::tell() {
     faults_ = event::faultsOf(*draft);
     lacking_ = faults_.empty() ? quantity::reckon(*draft).faults : event::Faults{};
     isWhole_ = faults_.empty();
-    standing_ = search_    ? tr("A plan is being searched…")
-                : isWhole_ ? tr("Nothing is missing.")
-                           : counted(faults_.size(), tr("1 thing to settle first"),
-                                     tr("%1 things to settle first"));
+    standing_ = isPlanning() ? tr("A plan is being searched…")
+                : isWhole_   ? tr("Nothing is missing.")
+                             : counted(faults_.size(), tr("1 thing to settle first"),
+                                       tr("%1 things to settle first"));
     canUndo_ = door_.canUndoEdit();
     tellParts(*draft);
     tellTitle(*draft);

@@ -4,19 +4,17 @@
 /// open, and what is still in the way of a plan. Every touch is an edit in the journal before it
 /// shows; undo has no end but the beginning of the draft.
 
-#include <atomic>
 #include <map>
-#include <memory>
 #include <vector>
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThread>
 
 #include "devices.h"
 #include "door.h"
 #include "fields.h"
 #include "library.h"
+#include "planned_touch.h"
 
 namespace cinder::face {
 
@@ -51,7 +49,6 @@ class Editor : public QObject {
     /// The first three must outlive this; `files` may be null.
     Editor(Door& door, Settings& settings, EventFiles* files = nullptr,
            Library library = shippedLibrary(), QObject* parent = nullptr);
-    ~Editor() override;
 
     [[nodiscard]] QString name() const { return name_; }
     [[nodiscard]] QString when() const { return when_; }
@@ -63,7 +60,7 @@ class Editor : public QObject {
     [[nodiscard]] RowList* beginnings() { return &beginnings_; }
     [[nodiscard]] bool canUndo() const { return canUndo_; }
     [[nodiscard]] bool isWhole() const { return isWhole_; }
-    [[nodiscard]] bool isPlanning() const { return search_ != nullptr; }
+    [[nodiscard]] bool isPlanning() const { return search_.isBusy(); }
     [[nodiscard]] QString standing() const { return standing_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
     [[nodiscard]] bool canWrite() const { return files_ != nullptr; }
@@ -100,7 +97,7 @@ class Editor : public QObject {
     /// `planned` follows. Any change meanwhile ends the search.
     Q_INVOKABLE void plan();
     /// Waits for the search that runs; for tests.
-    void settle();
+    void settle() { search_.settle(); }
 
   Q_SIGNALS:
     void changed();
@@ -123,8 +120,6 @@ class Editor : public QObject {
     /// The one whose page is open; null on every other page.
     [[nodiscard]] const learn::MethodHistory* method() const;
     void readMethods();
-    void stop();
-    void publish(const event::Event& whole, const Result<live::RunSheet, app::Refusal>& sheet);
 
     Door& door_;
     Settings& settings_;
@@ -134,9 +129,6 @@ class Editor : public QObject {
     mutable std::optional<std::vector<event::Dish>> cards_;
     std::vector<learn::MethodHistory> methods_;  ///< as they were when the library was opened
     std::map<QString, std::string> begins_;      ///< documents, by key
-    std::unique_ptr<QThread> search_;
-    std::atomic<bool> isStopped_{false};
-    int run_ = 0;  ///< which search may still answer
     QString name_, when_, place_, title_, standing_, refusal_, written_;
     bool canUndo_ = false, isWhole_ = false;
     event::Faults faults_;             ///< what stops the plan
@@ -145,6 +137,7 @@ class Editor : public QObject {
     std::vector<Field> shown_;
     ListOf<PartRow> parts_, beginnings_;
     ListOf<FieldRow> fields_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face

@@ -51,15 +51,7 @@ Events::Events(Door& door, const Settings& settings, std::vector<std::filesystem
 }
 
 void Events::refresh() {
-    const Words words(settings_);
-    std::vector<EventRow> demos;
-    for (const auto& file : demoFiles_) {
-        const QString key = toText(file.string());
-        QString name = nameIn(contentOf(file), settings_.language());
-        demos.push_back({key, name.isEmpty() ? toText(file.stem().string()) : name, {}, false});
-    }
-    demos_.show(std::move(demos));
-
+    showDemos();
     listCopies();
     auto entries = door_.events();
     if (entries)
@@ -68,13 +60,31 @@ void Events::refresh() {
         refuse(Words::refusal(entries.error()));
 }
 
+void Events::showDemos() {
+    std::vector<EventRow> demos;
+    for (const auto& file : demoFiles_) {
+        EventRow row;
+        row.key = toText(file.string());
+        row.name = nameIn(contentOf(file), settings_.language());
+        if (row.name.isEmpty()) row.name = toText(file.stem().string());
+        if (search_.isBusy() && row.key == planned_)
+            row.beingPlanned =
+                plannedSpeed_ > 0 ? QStringLiteral("rehearse") : QStringLiteral("open");
+        demos.push_back(std::move(row));
+    }
+    demos_.show(std::move(demos));
+}
+
 EventRow Events::row(const app::EventEntry& entry) const {
     Words there(settings_);
     there.setPlace(entry.offset, entry.serve);
     return {
-        toText(entry.id.text()), there.name(entry.name),
+        toText(entry.id.text()),
+        there.name(entry.name),
         there.date(entry.serve, entry.offset) + QStringLiteral(" · ") + there.clock(entry.serve),
-        entry.isRehearsal, entry.isDraft};
+        entry.isRehearsal,
+        entry.isDraft,
+        {}};
 }
 
 void Events::list(std::vector<app::EventEntry> entries) {
@@ -118,7 +128,8 @@ void Events::listCopies() {
     std::vector<EventRow> rows;
     rows.reserve(names.size());
     for (const std::string& name : names)
-        rows.push_back({toText(name), toText(fs::path(name).stem().string()), {}, false, false});
+        rows.push_back(
+            {toText(name), toText(fs::path(name).stem().string()), {}, false, false, {}});
     copies_.show(std::move(rows));
 }
 
@@ -160,21 +171,30 @@ void Events::say(const QString& copied) {
 }
 
 void Events::open(const QString& event) {
-    settle(door_.open(EventId(event.toStdString())));
+    dropDemo();
+    show(door_.open(EventId(event.toStdString())));
 }
 
 void Events::openDemo(const QString& demo, int speed) {
-    const auto imported = door_.importEvent(contentOf(demo.toStdString()));
-    if (!imported) {
-        settle(fail(imported.error()));
-        return;
-    }
-    if (speed <= 0) {
-        settle({});
-        return;
-    }
-    const auto rehearsed = door_.rehearse(speed, std::chrono::minutes(5));
-    settle(rehearsed ? Taken() : Taken(fail(rehearsed.error())));
+    planned_ = demo;
+    plannedSpeed_ = speed;
+    carryOut(
+        search_, door_,
+        [this, document = contentOf(demo.toStdString())] { return door_.askToImport(document); },
+        [this, speed](Taken taken) {
+            showDemos();
+            if (isLeft(taken)) return;
+            if (taken && speed > 0)
+                if (const auto made = door_.rehearse(speed, std::chrono::minutes(5)); !made)
+                    taken = fail(made.error());
+            show(taken);
+        });
+    showDemos();
+}
+
+void Events::dropDemo() {
+    search_.stop();
+    showDemos();
 }
 
 void Events::refuse(const QString& why) {
@@ -183,7 +203,7 @@ void Events::refuse(const QString& why) {
     Q_EMIT refusalChanged();
 }
 
-void Events::settle(const Taken& taken) {
+void Events::show(const Taken& taken) {
     refuse(taken ? QString() : Words::refusal(taken.error()));
     if (!taken) return;
     if (door_.look())

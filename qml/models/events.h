@@ -9,6 +9,7 @@
 #include <QObject>
 
 #include "day.h"
+#include "planned_touch.h"
 
 namespace cinder::face {
 
@@ -53,8 +54,13 @@ class Events : public QObject {
     Q_INVOKABLE void backUp();
     /// What the copy has and this device has not.
     Q_INVOKABLE void restore(const QString& copy);
-    /// Takes the demo into the store and opens it. `speed` above 0 opens a rehearsal of it.
+    /// Plans the demo, takes it into the store and opens it. `speed` above 0 opens a rehearsal of
+    /// it. The last demo touched is the one that opens.
     Q_INVOKABLE void openDemo(const QString& demo, int speed);
+    /// The person does something else: the demo that is planned is let go.
+    Q_INVOKABLE void dropDemo();
+    /// Waits for the demo that is planned; for pictures and tests.
+    void settle() { search_.settle(); }
 
   Q_SIGNALS:
     void refusalChanged();
@@ -66,7 +72,8 @@ class Events : public QObject {
     void draftOpened();
 
   private:
-    void settle(const Taken& taken);
+    void show(const Taken& taken);
+    void showDemos();
     void refuse(const QString& why);
     void list(std::vector<app::EventEntry> entries);
     void listCopies();
@@ -84,7 +91,10 @@ class Events : public QObject {
     QString earlier_;
     QString copied_;
     ListOf<EventRow> demos_;
+    QString planned_;       ///< the demo that was touched last
+    int plannedSpeed_ = 0;  ///< of its rehearsal; 0: it is opened
     QString refusal_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face

@@ -277,13 +277,21 @@ QImage Face::draw(const View& view) {
     frameOf(*shown)->setProperty("sheet", isSheet ? view.place : QString());
     // Twice: what is laid out by the first round may lay out something else.
     QCoreApplication::processEvents();
-    parts_->promise.settle();
+    settle();
     QCoreApplication::processEvents();
     return shown->grabWindow();
 }
 
 QQmlApplicationEngine& Face::engine() {
     return parts_->engine;
+}
+
+void Face::settle() {
+    parts_->events.settle();
+    parts_->editor.settle();
+    parts_->day.settle();
+    parts_->lists.figures()->settle();
+    parts_->promise.settle();
 }
 
 void Face::beatNow() {

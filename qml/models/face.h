@@ -86,6 +86,8 @@ class Face {
 
     /// For the picture and touch tests.
     void beatNow();
+    /// Waits for every search that runs.
+    void settle();
     [[nodiscard]] QQmlApplicationEngine& engine();
     [[nodiscard]] QQuickWindow* window() const;
 

@@ -62,6 +62,7 @@ void Figures::show(const Listed& lists) {
     const bool isAnother = lists && lists_ && !(lists->event.id == lists_->event.id);
     lists_ = lists;
     if (isAnother || !lists) {
+        search_.stop();
         tried_.reset();
         close();
     }
@@ -298,13 +299,19 @@ void Figures::tryThese(std::int32_t adults, std::int32_t children) {
 }
 
 void Figures::useTrial() {
-    if (!tried_) return;
+    if (!tried_ || isPlanning()) return;
     const auto [adults, children] = *tried_;
-    dropTrial();
-    day_.take(door_.setGuests(adults, children));
+    day_.plan(
+        search_,
+        [this, adults = adults, children = children] {
+            return door_.askToSetGuests(adults, children);
+        },
+        [this] { Q_EMIT changed(); });
+    Q_EMIT changed();
 }
 
 void Figures::dropTrial() {
+    search_.stop();
     tried_.reset();
     trialLists_.reset();
     tell();

@@ -14,6 +14,7 @@
 #include "list_words.h"
 #include "lists_door.h"
 #include "number_entry.h"
+#include "search_thread.h"
 
 namespace cinder::face {
 
@@ -33,6 +34,8 @@ class Figures : public QObject {
     /// The figures in view are for guests that are only tried.
     Q_PROPERTY(bool isTrial READ isTrial NOTIFY changed)
     Q_PROPERTY(QString trial READ trial NOTIFY changed)
+    /// So many come, and are being planned for.
+    Q_PROPERTY(bool isPlanning READ isPlanning NOTIFY changed)
     // --- the figure that is open ---
     Q_PROPERTY(bool isOpen READ isOpen NOTIFY changed)
     Q_PROPERTY(QString name READ name NOTIFY changed)
@@ -62,6 +65,7 @@ class Figures : public QObject {
     [[nodiscard]] QString children() const;
     [[nodiscard]] bool isTrial() const { return tried_.has_value(); }
     [[nodiscard]] QString trial() const;
+    [[nodiscard]] bool isPlanning() const { return search_.isBusy(); }
     [[nodiscard]] bool isOpen() const { return open_.has_value(); }
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString amount() const;
@@ -88,8 +92,11 @@ class Figures : public QObject {
     /// The app's own value again.
     Q_INVOKABLE void restore();
     Q_INVOKABLE void tryGuests(int moreAdults, int moreChildren);
+    /// So many come: the trial is over when there is a plan for them.
     Q_INVOKABLE void useTrial();
     Q_INVOKABLE void dropTrial();
+    /// Waits for the plan that is searched; for pictures and tests.
+    void settle() { search_.settle(); }
 
   Q_SIGNALS:
     void changed();
@@ -121,6 +128,7 @@ class Figures : public QObject {
     ListOf<FigureRow> inputs_;
     /// One inner list for each group, kept so that a number changes and not the page.
     std::map<QString, std::shared_ptr<ListOf<FigureRow>>> inner_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face

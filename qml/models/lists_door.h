@@ -26,8 +26,9 @@ class ListsDoor {
     [[nodiscard]] virtual Result<void, app::Refusal> setFigure(const std::string& figure,
                                                                double value) = 0;
     [[nodiscard]] virtual Result<void, app::Refusal> clearFigure(const std::string& figure) = 0;
-    [[nodiscard]] virtual Result<void, app::Refusal> setGuests(std::int32_t adults,
-                                                               std::int32_t children) = 0;
+    /// Waits for a plan; published through the Door.
+    [[nodiscard]] virtual Result<app::Planning, app::Refusal> askToSetGuests(
+        std::int32_t adults, std::int32_t children) const = 0;
     [[nodiscard]] virtual Result<void, app::Refusal> orderLine(
         const std::vector<DishId>& dishes) = 0;
     [[nodiscard]] virtual Result<void, app::Refusal> pack(const std::string& row,
@@ -54,9 +55,9 @@ class SessionListsDoor final : public ListsDoor {
     [[nodiscard]] Result<void, app::Refusal> clearFigure(const std::string& figure) override {
         return session_.clearFigure(figure);
     }
-    [[nodiscard]] Result<void, app::Refusal> setGuests(std::int32_t adults,
-                                                       std::int32_t children) override {
-        return session_.setGuests(adults, children);
+    [[nodiscard]] Result<app::Planning, app::Refusal> askToSetGuests(
+        std::int32_t adults, std::int32_t children) const override {
+        return session_.askToSetGuests(adults, children);
     }
     [[nodiscard]] Result<void, app::Refusal> orderLine(const std::vector<DishId>& dishes) override {
         return session_.orderLine(dishes);

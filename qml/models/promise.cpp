@@ -17,59 +17,49 @@ Promise::Promise(Door& door, Settings& settings, QObject* parent)
     connect(&settings, &Settings::changed, this, [this] { tell(); });
 }
 
-Promise::~Promise() {
-    stop();
-}
-
-void Promise::stop() {
-    if (!search_) return;
-    isStopped_ = true;
-    ++run_;
-    search_->wait();
-    search_.reset();
-}
-
-void Promise::settle() {
-    if (search_) search_->wait();
-    QCoreApplication::processEvents();
-}
-
 void Promise::reckon() {
-    stop();
+    // The answer follows the plan that is being made.
+    if (isPlanning()) return;
+    taking_.clear();
     auto event = door_.described();
-    if (!event) return;
-    isStopped_ = false;
-    // The thread touches nothing but its own copies; the result comes back as an event.
-    search_.reset(QThread::create([this, run = run_, event = *std::move(event)] {
-        plan::Search search;
-        search.stop = &isStopped_;
-        auto found =
-            std::make_shared<Result<app::Promise, app::Refusal>>(app::reckonPromise(event, search));
-        if (isStopped_) return;
-        QMetaObject::invokeMethod(this, [this, run, found] {
-            // A search that was stopped after its last look at `isStopped_` has nothing to say.
-            if (run != run_) return;
-            search_->wait();
-            search_.reset();
-            found_ = std::move(*found);
+    if (!event) return search_.stop();
+    search_.start(
+        [event = *std::move(event)](const std::atomic<bool>& stop) {
+            plan::Search search;
+            search.stop = &stop;
+            return app::reckonPromise(event, search);
+        },
+        [this](Result<app::Promise, app::Refusal> found) {
+            found_ = std::move(found);
             refusal_.clear();
             tell();
         });
-    }));
-    search_->start();
     Q_EMIT changed();
 }
 
+Door::Asked Promise::askToTake(const QString& key) const {
+    const auto& promise = **found_;
+    if (door_.described() != promise.event)
+        return fail(app::Refusal{app::Refusal::Why::Overtaken, {}, {}, {}, {}});
+    const auto document = app::accepted(promise, key.toULongLong());
+    if (!document) return fail(document.error());
+    return door_.askToRedescribe(*document);
+}
+
 void Promise::accept(const QString& key) {
-    if (!found_ || !found_->has_value() || search_) return;
-    const auto document = app::accepted(**found_, key.toULongLong());
-    const auto taken = document ? door_.redescribe(*document) : Taken(fail(document.error()));
-    refusal_ = taken ? QString() : Words::refusal(taken.error());
-    if (taken) {
-        Q_EMIT accepted();
-        reckon();
-    }
-    Q_EMIT changed();
+    if (!found_ || !found_->has_value() || search_.isBusy()) return;
+    taking_ = key;
+    carryOut(
+        search_, door_, [this, key] { return askToTake(key); },
+        [this](const Taken& taken) {
+            refusal_ = taken ? QString() : Words::refusal(taken.error());
+            if (taken) Q_EMIT accepted();
+            tell();
+            // What is shown is the answer for another event than the one that is open now.
+            const auto event = door_.described();
+            if (event != found_->value().event) reckon();
+        });
+    tell();
 }
 
 void Promise::tell() {
@@ -145,6 +135,7 @@ OptionRow Promise::option(const plan::Remedy& remedy, std::size_t number) const 
     OptionRow row;
     row.key = QString::number(number);
     row.isEnough = remedy.isEnough;
+    row.isBeingPlanned = isPlanning() && row.key == taking_;
     const Duration time = toDuration(remedy.time);
     switch (remedy.kind) {
         case Kind::EarlierArrival:

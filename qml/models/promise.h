@@ -3,15 +3,14 @@
 /// The answer to "can we promise this": kept or not, how late the crew may come, how sure that is,
 /// and what would help, each as a sentence with a touch that takes it.
 
-#include <atomic>
-#include <memory>
+#include <optional>
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThread>
 
 #include "app/promise.h"
 #include "door.h"
+#include "planned_touch.h"
 #include "promise_line.h"
 
 namespace cinder::face {
@@ -20,7 +19,10 @@ class Promise : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Given by the face")
+    /// An answer is searched.
     Q_PROPERTY(bool isReckoning READ isReckoning NOTIFY changed)
+    /// An option is being planned; no other is taken meanwhile.
+    Q_PROPERTY(bool isPlanning READ isPlanning NOTIFY changed)
     Q_PROPERTY(bool isKept READ isKept NOTIFY changed)
     Q_PROPERTY(QString asked READ asked NOTIFY changed)
     Q_PROPERTY(QString answer READ answer NOTIFY changed)
@@ -38,9 +40,9 @@ class Promise : public QObject {
   public:
     /// Both must outlive this.
     Promise(Door& door, Settings& settings, QObject* parent = nullptr);
-    ~Promise() override;
 
-    [[nodiscard]] bool isReckoning() const { return search_ != nullptr; }
+    [[nodiscard]] bool isReckoning() const { return search_.isBusy() && !isPlanning(); }
+    [[nodiscard]] bool isPlanning() const { return search_.isBusy() && !taking_.isEmpty(); }
     [[nodiscard]] bool isKept() const { return isKept_; }
     [[nodiscard]] QString asked() const { return asked_; }
     [[nodiscard]] QString answer() const { return answer_; }
@@ -55,10 +57,10 @@ class Promise : public QObject {
 
     /// Searches on a thread of its own; what is shown meanwhile is the last answer for this event.
     Q_INVOKABLE void reckon();
-    /// Puts the option into the event, plans it and reckons again.
+    /// Puts the option into the event, plans it and reckons again; a touch to go on with.
     Q_INVOKABLE void accept(const QString& key);
     /// Waits for the search that runs; for pictures and tests.
-    void settle();
+    void settle() { search_.settle(); }
 
   Q_SIGNALS:
     void changed();
@@ -66,23 +68,23 @@ class Promise : public QObject {
     void accepted();
 
   private:
-    void stop();
     void tell();
     void tellAnswer();
+    /// The event with that option in it, while it is the event the answer was for.
+    [[nodiscard]] Door::Asked askToTake(const QString& key) const;
     [[nodiscard]] OptionRow option(const plan::Remedy& remedy, std::size_t number) const;
 
     Door& door_;
     Words words_;
-    std::unique_ptr<QThread> search_;
-    std::atomic<bool> isStopped_{false};
-    int run_ = 0;  ///< which search may still answer
     std::optional<Result<app::Promise, app::Refusal>> found_;
     bool isKept_ = false;
+    QString taking_;  ///< the option that is planned, or was last
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;
     ListOf<OptionRow> options_;
     PromiseLine line_;
     ListOf<QueueBar> queue_;
     ListOf<OptionRow> shorter_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
 };
 
 }  // namespace cinder::face

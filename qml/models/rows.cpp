@@ -79,14 +79,15 @@ const std::vector<Role<NoticeRow>>& NoticeRow::roles() {
 const std::vector<Role<OptionRow>>& OptionRow::roles() {
     static const std::vector<Role<OptionRow>> all{
         CINDER_ROLE(OptionRow, key), CINDER_ROLE(OptionRow, text), CINDER_ROLE(OptionRow, note),
-        CINDER_ROLE(OptionRow, isEnough)};
+        CINDER_ROLE(OptionRow, isEnough), CINDER_ROLE(OptionRow, isBeingPlanned)};
     return all;
 }
 
 const std::vector<Role<EventRow>>& EventRow::roles() {
     static const std::vector<Role<EventRow>> all{
-        CINDER_ROLE(EventRow, key), CINDER_ROLE(EventRow, name), CINDER_ROLE(EventRow, when),
-        CINDER_ROLE(EventRow, isRehearsal), CINDER_ROLE(EventRow, isDraft)};
+        CINDER_ROLE(EventRow, key),     CINDER_ROLE(EventRow, name),
+        CINDER_ROLE(EventRow, when),    CINDER_ROLE(EventRow, isRehearsal),
+        CINDER_ROLE(EventRow, isDraft), CINDER_ROLE(EventRow, beingPlanned)};
     return all;
 }
 

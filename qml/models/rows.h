@@ -109,6 +109,7 @@ struct OptionRow {
     QString text;
     QString note;  ///< what it gains
     bool isEnough = false;
+    bool isBeingPlanned = false;  ///< it was touched, and its plan is searched
     static const std::vector<Role<OptionRow>>& roles();
     friend bool operator==(const OptionRow&, const OptionRow&) = default;
 };
@@ -119,6 +120,7 @@ struct EventRow {
     QString when;
     bool isRehearsal = false;
     bool isDraft = false;
+    QString beingPlanned;  ///< "open" or "rehearse" while that touch waits for a plan
     static const std::vector<Role<EventRow>>& roles();
     friend bool operator==(const EventRow&, const EventRow&) = default;
 };

@@ -5,15 +5,9 @@ namespace cinder::face {
 Result<std::vector<app::EventEntry>, app::Refusal> SessionDoor::events() const {
     return session_.events();
 }
-Result<EventId, app::Refusal> SessionDoor::importEvent(const std::string& doc) {
-    return session_.importEvent(doc);
-}
 std::optional<event::Event> SessionDoor::described() const {
     const auto* event = session_.described();
     return event != nullptr ? std::optional(*event) : std::nullopt;
-}
-Taken SessionDoor::redescribe(const std::string& document) {
-    return session_.redescribe(document);
 }
 Taken SessionDoor::open(const EventId& event) {
     return session_.open(event);
@@ -45,6 +39,21 @@ Taken SessionDoor::undoEdit() {
 }
 Instant SessionDoor::now() {
     return session_.now();
+}
+Door::Asked SessionDoor::askToImport(const std::string& document) const {
+    return session_.askToImport(document);
+}
+Door::Asked SessionDoor::askToRedescribe(const std::string& document) const {
+    return session_.askToRedescribe(document);
+}
+Door::Asked SessionDoor::askToPlanDraft() const {
+    return session_.askToPlanDraft();
+}
+Door::Asked SessionDoor::askToReplan() const {
+    return session_.askToReplan();
+}
+Taken SessionDoor::publish(const app::Planning& planning, const app::Found& found) {
+    return session_.publish(planning, found);
 }
 Result<EventId, app::Refusal> SessionDoor::rehearse(int speed, Duration lead) {
     return session_.rehearse(speed, lead);
@@ -100,9 +109,6 @@ Taken SessionDoor::answerLesson(const std::string& figure, bool isAccepted) {
 }
 Taken SessionDoor::undo() {
     return session_.undo();
-}
-Taken SessionDoor::replan() {
-    return session_.replan();
 }
 Taken SessionDoor::followClock() {
     session_.followWallClock();

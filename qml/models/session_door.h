@@ -14,9 +14,7 @@ class SessionDoor final : public Door {
         : session_(session), food_(session), lists_(session), fire_(session) {}
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
-    [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string& doc) override;
     [[nodiscard]] std::optional<event::Event> described() const override;
-    [[nodiscard]] Taken redescribe(const std::string& document) override;
     [[nodiscard]] Taken open(const EventId& event) override;
     [[nodiscard]] Taken backUp(const std::filesystem::path& file) override;
     [[nodiscard]] Result<app::Restored, app::Refusal> restore(
@@ -27,14 +25,12 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override;
     [[nodiscard]] Taken undoEdit() override;
-    [[nodiscard]] Result<event::Event, app::Refusal> draftToPlan() const override {
-        return session_.draftToPlan();
-    }
-    [[nodiscard]] Taken publishDraft(const event::Event& planned,
-                                     const live::RunSheet& sheet) override {
-        return session_.publishDraft(planned, sheet);
-    }
     [[nodiscard]] Instant now() override;
+    [[nodiscard]] Asked askToImport(const std::string& document) const override;
+    [[nodiscard]] Asked askToRedescribe(const std::string& document) const override;
+    [[nodiscard]] Asked askToPlanDraft() const override;
+    [[nodiscard]] Asked askToReplan() const override;
+    [[nodiscard]] Taken publish(const app::Planning& planning, const app::Found& found) override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;
     [[nodiscard]] Taken start(const TaskId& task) override;
@@ -55,7 +51,6 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken markInterrupted(const TaskId& task, bool isInterrupted) override;
     [[nodiscard]] Taken answerLesson(const std::string& figure, bool isAccepted) override;
     [[nodiscard]] Taken undo() override;
-    [[nodiscard]] Taken replan() override;
     [[nodiscard]] Taken followClock() override;
     [[nodiscard]] FoodDoor& food() override { return food_; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }

@@ -361,6 +361,9 @@ QString Words::refusal(const app::Refusal& refusal) {
                 "touch again.");
         case Why::BadEvent:
             return tr("The event file cannot be used: %1").arg(toText(refusal.detail));
+        case Why::Overtaken:
+            return tr(
+                "Something else was noted while the plan was made. Touch again to plan with it.");
         case Why::AskFirst:
             return tr(
                 "First answer for the fire: extinguisher, clear ground, open air. Tick or skip "

@@ -11,6 +11,7 @@ Item {
     required property string when
     required property bool isRehearsal
     required property bool isDraft
+    required property string beingPlanned
     property bool isDemo: false
     property bool isNarrow: false
     signal open()
@@ -45,7 +46,24 @@ Item {
         y: root.isNarrow ? root.height - height - Space.gap : Math.round((root.height - height) / 2)
         spacing: Space.gap
 
-        PressPlate { objectName: "rehearseDemo"; visible: root.isDemo; glyph: Icons.play; text: qsTr("Rehearse"); Accessible.name: qsTr("Rehearse %1").arg(root.name); onClicked: root.rehearse() }
-        PressPlate { objectName: "openEvent"; tone: "ember"; text: qsTr("Open"); Accessible.name: qsTr("Open %1").arg(root.name); onClicked: root.open() }
+        // While one of them waits for its plan the other makes room for the longer word.
+        PressPlate {
+            objectName: "rehearseDemo"
+            visible: root.isDemo && root.beingPlanned !== "open"
+            enabled: root.beingPlanned !== "rehearse"
+            glyph: Icons.play
+            text: root.beingPlanned === "rehearse" ? qsTr("Planning…") : qsTr("Rehearse")
+            Accessible.name: root.beingPlanned === "rehearse" ? text : qsTr("Rehearse %1").arg(root.name)
+            onClicked: root.rehearse()
+        }
+        PressPlate {
+            objectName: "openEvent"
+            visible: root.beingPlanned !== "rehearse"
+            tone: root.beingPlanned === "open" ? "plain" : "ember"
+            enabled: root.beingPlanned !== "open"
+            text: root.beingPlanned === "open" ? qsTr("Planning…") : qsTr("Open")
+            Accessible.name: root.beingPlanned === "open" ? text : qsTr("Open %1").arg(root.name)
+            onClicked: root.open()
+        }
     }
 }

@@ -58,7 +58,7 @@ Column {
                 width: parent.width
                 spacing: Space.gap
 
-                PressPlate { tone: "water"; size: Type.body; text: qsTr("So many come"); onClicked: root.figures.useTrial() }
+                PressPlate { tone: root.figures.isPlanning ? "plain" : "water"; size: Type.body; enabled: !root.figures.isPlanning; text: root.figures.isPlanning ? qsTr("Planning…") : qsTr("So many come"); onClicked: root.figures.useTrial() }
                 PressPlate { size: Type.body; text: qsTr("Leave as agreed"); onClicked: root.figures.dropTrial() }
             }
         }

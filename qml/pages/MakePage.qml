@@ -85,11 +85,11 @@ Item {
             width: parent.width - 2 * x
             height: root.isNarrow ? Space.hurried : Space.touch
             visible: !root.isNarrow || !root.isOpen
-            tone: "ember"
+            tone: root.editor.isPlanning ? "plain" : "ember"
             glyph: Icons.bell
             enabled: root.editor.isWhole && !root.editor.isPlanning
-            opacity: enabled ? 1 : 0.4
-            text: qsTr("Plan it")
+            opacity: root.editor.isWhole ? 1 : 0.4
+            text: root.editor.isPlanning ? qsTr("Planning…") : qsTr("Plan it")
             onClicked: root.editor.plan()
         }
     }

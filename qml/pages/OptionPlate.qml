@@ -10,6 +10,7 @@ Item {
     required property string text
     required property string note
     required property bool isEnough
+    required property bool isBeingPlanned
     property bool canAccept: true
     property bool isNarrow: false
     signal accept()
@@ -39,10 +40,10 @@ Item {
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         enabled: root.canAccept
-        opacity: enabled ? 1 : 0.4
+        opacity: enabled || root.isBeingPlanned ? 1 : 0.4
         size: Type.body
-        text: qsTr("Do this")
-        Accessible.name: qsTr("Do this: %1").arg(root.text)
+        text: root.isBeingPlanned ? qsTr("Planning…") : qsTr("Do this")
+        Accessible.name: root.isBeingPlanned ? text : qsTr("Do this: %1").arg(root.text)
         onClicked: root.accept()
     }
 }

@@ -95,7 +95,7 @@ Flickable {
                         id: option
                         width: promised.width
                         isNarrow: root.isNarrow || root.hasLine
-                        canAccept: !root.promise.isReckoning && !root.day.line.isReadOnly
+                        canAccept: !root.promise.isReckoning && !root.promise.isPlanning && !root.day.line.isReadOnly
                         onAccept: root.promise.accept(option.key)
                     }
                 }

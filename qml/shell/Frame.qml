@@ -93,7 +93,7 @@ Item {
             anchors.bottomMargin: foot.height
             enabled: !(root.hasRail && root.isCalled)
 
-            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; settings: root.settings; isNarrow: root.isNarrow; onMake: { root.editor.prepare(); root.place = "new" } } }
+            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; settings: root.settings; isNarrow: root.isNarrow; onMake: { root.events.dropDemo(); root.editor.prepare(); root.place = "new" } } }
             Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
             Repeater { model: root.place === "make" ? 1 : 0; MakePage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onLeave: { root.events.refresh(); root.place = root.day.isOpen ? "more" : "start" } } }
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }

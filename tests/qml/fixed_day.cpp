@@ -150,10 +150,6 @@ std::optional<event::Event> orchardDraft() {
     return *std::move(draft);
 }
 
-Result<event::Event, app::Refusal> FixedDoor::draftToPlan() const {
-    return *written;
-}
-
 Taken FixedDoor::edit(const app::Edit& edit, const std::string& field) {
     auto changed = edit(*written);
     if (!changed)

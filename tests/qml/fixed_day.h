@@ -69,12 +69,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
         return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};
     }
-    [[nodiscard]] Result<EventId, app::Refusal> importEvent(const std::string&) override {
-        isOpen = true;
-        return day.event;
-    }
     [[nodiscard]] std::optional<event::Event> described() const override { return {}; }
-    [[nodiscard]] Taken redescribe(const std::string&) override { return note("redescribe"); }
     [[nodiscard]] Taken open(const EventId&) override {
         isOpen = true;
         return {};
@@ -95,11 +90,17 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override { return true; }
     [[nodiscard]] Taken undoEdit() override { return note("undo edit"); }
-    [[nodiscard]] Result<event::Event, app::Refusal> draftToPlan() const override;
-    [[nodiscard]] Taken publishDraft(const event::Event&, const live::RunSheet&) override {
+    [[nodiscard]] Instant now() override { return day.now; }
+    [[nodiscard]] Asked askToImport(const std::string&) const override { return app::Planning{}; }
+    [[nodiscard]] Asked askToRedescribe(const std::string&) const override {
+        return app::Planning{};
+    }
+    [[nodiscard]] Asked askToPlanDraft() const override { return app::Planning{}; }
+    [[nodiscard]] Asked askToReplan() const override { return app::Planning{}; }
+    [[nodiscard]] Taken publish(const app::Planning&, const app::Found&) override {
+        isOpen = true;
         return note("plan");
     }
-    [[nodiscard]] Instant now() override { return day.now; }
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int, Duration) override {
         return day.event;
     }
@@ -136,7 +137,6 @@ class FixedDoor final : public Door {
         return note((isAccepted ? "accept " : "ignore ") + figure);
     }
     [[nodiscard]] Taken undo() override { return note("undo"); }
-    [[nodiscard]] Taken replan() override { return note("replan"); }
     [[nodiscard]] Taken followClock() override { return note("clock"); }
     [[nodiscard]] FoodDoor& food() override { return record; }
     [[nodiscard]] ListsDoor& lists() override { return lists_; }

@@ -16,8 +16,9 @@ class FixedLists final : public ListsDoor {
         return {};
     }
     [[nodiscard]] Result<void, app::Refusal> clearFigure(const std::string&) override { return {}; }
-    [[nodiscard]] Result<void, app::Refusal> setGuests(std::int32_t, std::int32_t) override {
-        return {};
+    [[nodiscard]] Result<app::Planning, app::Refusal> askToSetGuests(std::int32_t,
+                                                                     std::int32_t) const override {
+        return app::Planning{};
     }
     [[nodiscard]] Result<void, app::Refusal> orderLine(const std::vector<DishId>&) override {
         return {};

@@ -4,7 +4,6 @@
 #include <QQuickWindow>
 
 #include "day.h"
-#include "editor.h"
 #include "events.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "ruler.h"
@@ -65,7 +64,7 @@ Day& RealDay::day() const {
 }
 
 void RealDay::settlePlan() {
-    face_->window()->property("editor").value<Editor*>()->settle();
+    face_->settle();
     settle(*face_->window());
 }
 

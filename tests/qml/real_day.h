@@ -75,7 +75,7 @@ class RealDay {
     [[nodiscard]] Settings& settings() const;
     [[nodiscard]] Day& day() const;
     [[nodiscard]] Events& events() const;
-    /// Waits until the plan that was asked for is there.
+    /// Waits for every plan and answer that was asked for.
     void settlePlan();
     [[nodiscard]] app::Session& session() const { return *session_; }
     [[nodiscard]] std::shared_ptr<const app::Snapshot> look() { return session_->look(); }

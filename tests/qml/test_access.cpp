@@ -107,6 +107,7 @@ TEST_CASE("a day is begun from the keyboard alone") {
     // Two minutes before the crew of demo-data/orchard-harvest-lunch.json drives in.
     Walk walk(kTablet, parseRfc3339("2027-09-18T10:58:00-04:00").value().at);
     press(walk, text("Open Harvest lunch in the orchard"));
+    walk.app.settlePlan();
     press(walk, text("Fire"));
     REQUIRE(walk.isAt(text("Fire")));
     const auto before = walk.app.journal().size();

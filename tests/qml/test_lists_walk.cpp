@@ -85,6 +85,7 @@ void tryOtherGuests(const Glass& glass) {
     const auto before = walk.app.session().described()->guests;
     const auto fault = walk.finger.touch(walk.seekButton(text("So many come")));
     REQUIRE(fault.empty());
+    walk.app.settlePlan();
     const auto after = walk.app.session().described()->guests;
     CHECK(after.adults == before.adults + 5);
     CHECK(after.children == before.children + 1);

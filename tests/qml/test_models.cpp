@@ -28,6 +28,7 @@ struct WatchedDay {
         const QString demo =
             app.events().demos()->data(app.events().demos()->index(0), Qt::UserRole).toString();
         app.events().openDemo(demo, 0);
+        app.settlePlan();
         look();
     }
     void watch() {

@@ -49,6 +49,7 @@ void openTheDemo(Walk& walk) {
         walk.finger.touch(walk.button(text("Open Harvest lunch in the orchard")));
     INFO(fault);
     REQUIRE(fault.empty());
+    walk.app.settlePlan();
     const auto operations = walk.app.journal();
     REQUIRE(operations.size() == 2);
     CHECK(std::holds_alternative<journal::EventDescribed>(operations[0].body));

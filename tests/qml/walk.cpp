@@ -110,6 +110,7 @@ void Walk::openTheOrchard(const QString& board, const QString& person) {
         finger.touch(button(QStringLiteral("Open Harvest lunch in the orchard")));
     INFO(fault);
     REQUIRE(fault.empty());
+    app.settlePlan();
     if (!person.isEmpty()) touch(button(person));
     touch(scene::find(app.root(), [&](QQuickItem& item) {
         return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(board);

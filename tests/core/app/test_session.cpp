@@ -235,37 +235,6 @@ TEST_CASE("a day that runs to plan is re-planned without moving anybody") {
     }
 }
 
-TEST_CASE("a plan is not published over what was done while it was made") {
-    Orchard device;
-    const auto asked = device.session->planningProblem();
-    REQUIRE(asked);
-    const auto found = live::planRest(*asked);
-    REQUIRE(found);
-    const auto refused = [&] {
-        return whyNot(device.session->publishPlan(*asked, *found)) == Refusal::Why::NotNow;
-    };
-
-    SECTION("a task has begun") {
-        REQUIRE(device.session->start(device.first));
-        CHECK(refused());
-        REQUIRE(device.session->undo());
-        CHECK(device.session->publishPlan(*asked, *found));
-    }
-    SECTION("a task is skipped") {
-        REQUIRE(device.session->skip(device.first));
-        CHECK(refused());
-    }
-    SECTION("the bell has moved") {
-        REQUIRE(device.session->moveServe(device.session->look()->serve + 10min));
-        CHECK(refused());
-    }
-    SECTION("a temperature was read, which no plan asks about") {
-        REQUIRE(
-            device.session->testThermometer(safety::ThermometerId{"probe"}, safety::inCelsius(0)));
-        CHECK(device.session->publishPlan(*asked, *found));
-    }
-}
-
 TEST_CASE("a slow and forgetful crew still brings the day to its end") {
     Device device(kMorning);
     REQUIRE(device.session->importEvent(samples::orchard()));

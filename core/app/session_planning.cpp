@@ -1,0 +1,187 @@
+// What waits for a plan: asked for, searched, published (planning.h).
+
+#include <algorithm>
+
+#include "app/planning.h"
+#include "app/session.h"
+#include "app/session_state.h"
+#include "event/json.h"
+#include "plan/build/build.h"
+
+namespace cinder::app {
+
+namespace {
+
+using Why = Refusal::Why;
+using Taken = Result<void, Refusal>;
+
+Found planWhole(const event::Event& event, const std::atomic<bool>* stop) {
+    auto problem = plan::build(event);
+    if (!problem) return fail(faulty(std::move(problem.error())));
+    plan::Search search;
+    search.stop = stop;
+    // The search of a day this large is far from its end when its schedules are spent.
+    constexpr std::size_t kLargeDay = 100;
+    search.usesSecondThread = problem->tasks.size() > kLargeDay;
+    auto found = plan::makePlan(*problem, search);
+    if (!found && problem->arrival) {
+        auto inTime = *problem;
+        inTime.arrival.reset();
+        if (auto open = plan::makePlan(inTime, search)) found = std::move(open);
+    }
+    if (!found) return fail(Refusal{Why::NoPlan, {}, {}, std::move(found.error()), {}});
+    return live::RunSheet{std::move(*problem), std::move(found->schedule), event.serve.at};
+}
+
+Found planRest(const live::Remaining& remaining, const std::atomic<bool>* stop) {
+    plan::Search search;
+    search.stop = stop;
+    auto sheet = live::planRest(remaining, search);
+    if (!sheet) return fail(Refusal{Why::NoPlan, {}, {}, std::move(sheet.error()), {}});
+    return *std::move(sheet);
+}
+
+Basis basisIn(const OpenDay* open) {
+    if (open == nullptr) return {};
+    const live::Day& day = open->day;
+    return {day.event, day.draft, day.serve, !day.tasks.empty()};
+}
+
+/// Whether a plan for the one is a plan for the other.
+bool stillHolds(const Planning& planning, const OpenDay* open) {
+    if (const auto* rest = std::get_if<live::Remaining>(&planning.wanted))
+        return open != nullptr && open->day.sheet &&
+               live::remainingAt(open->day, rest->now).tellsTheSameAs(*rest);
+    return basisIn(open) == planning.basis;
+}
+
+Result<bool, Refusal> isKnown(const journal::Store& store, const EventId& event) {
+    const auto ids = store.events();
+    if (!ids) return fail(refusalFor(ids.error()));
+    return std::find(ids->begin(), ids->end(), event) != ids->end();
+}
+
+/// The event is described as in `document`, and has a plan.
+void wantWhole(Planning& planning, event::Event event, std::string document) {
+    planning.wanted = std::move(event);
+    planning.bodies.emplace_back(journal::EventDescribed{std::move(document)});
+    planning.bodies.emplace_back(journal::PlanPublished{});
+}
+
+/// All parts, one after the other.
+Taken carryOut(Session& session, const Result<Planning, Refusal>& planning) {
+    if (!planning) return fail(planning.error());
+    return session.publish(*planning, searchPlan(*planning));
+}
+
+}  // namespace
+
+Found searchPlan(const Planning& planning, const std::atomic<bool>* stop) {
+    if (const auto* event = std::get_if<event::Event>(&planning.wanted))
+        return planWhole(*event, stop);
+    if (const auto* rest = std::get_if<live::Remaining>(&planning.wanted))
+        return planRest(*rest, stop);
+    return std::nullopt;
+}
+
+Planning Session::State::planning(const EventId& planned) const {
+    Planning planning;
+    planning.event = planned;
+    planning.open = event;
+    planning.basis = basisIn(open.get());
+    return planning;
+}
+
+Result<Planning, Refusal> Session::askToImport(const std::string& document) const {
+    auto event = event::parse(document);
+    if (!event) return fail(faulty(std::move(event.error())));
+    const auto known = isKnown(state_->store, event->id);
+    if (!known) return fail(known.error());
+    Planning planning = state_->planning(event->id);
+    // All that was done in it stays as it is; it is only opened.
+    if (*known) return planning;
+    if (state_->store.access() != journal::Access::Full) return refuse(Why::ReadOnly, "the store");
+    wantWhole(planning, *std::move(event), document);
+    return planning;
+}
+
+Result<Planning, Refusal> Session::askToRedescribe(const std::string& document) const {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    auto event = event::parse(document);
+    if (!event) return fail(faulty(std::move(event.error())));
+    if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    Planning planning = state_->planning(event->id);
+    wantWhole(planning, *std::move(event), document);
+    return planning;
+}
+
+Result<Planning, Refusal> Session::askToPlanDraft() const {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const event::Event* written = draft();
+    if (!written) return refuse(Why::NoEvent);
+    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    auto whole = event::parse(event::write(*written));
+    if (!whole) return fail(faulty(std::move(whole.error())));
+    Planning planning = state_->planning(whole->id);
+    std::string document = event::write(*whole);
+    wantWhole(planning, *std::move(whole), std::move(document));
+    return planning;
+}
+
+Result<Planning, Refusal> Session::askToReplan() const {
+    if (auto no = state_->objection()) return fail(std::move(*no));
+    const OpenDay& open = *state_->open;
+    if (!open.day.sheet) return refuse(Why::NoPlan);
+    Planning planning = state_->planning(*state_->event);
+    planning.wanted = live::remainingAt(open.day, state_->now(), &open.fire);
+    planning.bodies.emplace_back(journal::PlanPublished{});
+    return planning;
+}
+
+Taken Session::publish(const Planning& planning, const Found& found) {
+    if (state_->event != planning.open) return refuse(Why::NoEvent, "another event is open");
+    if (!stillHolds(planning, state_->open.get())) return refuse(Why::Overtaken);
+    if (!found) return fail(found.error());
+    if (planning.bodies.empty()) return open(planning.event);
+    const bool isDescribed =
+        std::holds_alternative<journal::EventDescribed>(planning.bodies.front());
+    if (planning.event != planning.open) {
+        const auto known = isKnown(state_->store, planning.event);
+        if (!known) return fail(known.error());
+        if (*known) return refuse(Why::Overtaken, "it came from elsewhere meanwhile");
+    }
+    auto bodies = planning.bodies;
+    for (journal::Body& body : bodies)
+        if (auto* plan = std::get_if<journal::PlanPublished>(&body))
+            plan->document = live::writeRunSheet(found->value());
+    if (auto stored = state_->recordAll(planning.event, std::move(bodies)); !stored)
+        return fail(std::move(stored.error()));
+    return isDescribed ? open(planning.event) : Taken();
+}
+
+// --- in one go -----------------------------------------------------------------------------------
+
+Result<EventId, Refusal> Session::importEvent(const std::string& document) {
+    const auto planning = askToImport(document);
+    if (auto taken = carryOut(*this, planning); !taken) return fail(std::move(taken.error()));
+    return planning->event;
+}
+
+Taken Session::redescribe(const std::string& document) {
+    return carryOut(*this, askToRedescribe(document));
+}
+
+Taken Session::planDraft() {
+    return carryOut(*this, askToPlanDraft());
+}
+
+Taken Session::setGuests(std::int32_t adults, std::int32_t children) {
+    return carryOut(*this, askToSetGuests(adults, children));
+}
+
+Taken Session::replan() {
+    return carryOut(*this, askToReplan());
+}
+
+}  // namespace cinder::app
