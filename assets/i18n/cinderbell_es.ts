@@ -2512,22 +2512,6 @@
         <translation>Sacar a %1</translation>
     </message>
     <message>
-        <source>Published minimum %1 for %2</source>
-        <translation>Mínimo publicado %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Published minimum %1</source>
-        <translation>Mínimo publicado %1</translation>
-    </message>
-    <message>
-        <source>Local minimum %1 for %2</source>
-        <translation>Mínimo local %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Local minimum %1</source>
-        <translation>Mínimo local %1</translation>
-    </message>
-    <message>
         <source>The target lies below the local minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
         <translation>La meta está por debajo del mínimo local. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
     </message>
@@ -3931,14 +3915,6 @@
         <translation>Temperatura propia</translation>
     </message>
     <message>
-        <source>Published minimum %1 for %2</source>
-        <translation>Mínimo publicado %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Published minimum %1</source>
-        <translation>Mínimo publicado %1</translation>
-    </message>
-    <message>
         <source>The target lies below it: only a thermometer tells whether a piece reached it.</source>
         <translation>La meta está por debajo: solo un termómetro dice si una pieza lo alcanzó.</translation>
     </message>
@@ -4975,6 +4951,22 @@
     <message>
         <source>This device&apos;s clock was set by %1. Countdowns and the bell go on by the old time: compare with a watch.</source>
         <translation>El reloj de este aparato se movió %1. Las cuentas y la campana siguen con la hora anterior: compare con un reloj.</translation>
+    </message>
+    <message>
+        <source>Local minimum %1 for %2</source>
+        <translation>Mínimo local %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Local minimum %1</source>
+        <translation>Mínimo local %1</translation>
+    </message>
+    <message>
+        <source>Published minimum %1 for %2</source>
+        <translation>Mínimo publicado %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Published minimum %1</source>
+        <translation>Mínimo publicado %1</translation>
     </message>
 </context>
 </TS>
