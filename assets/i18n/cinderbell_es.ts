@@ -2532,22 +2532,6 @@
         <translation>Sacar a %1</translation>
     </message>
     <message>
-        <source>Published minimum %1 for %2</source>
-        <translation>Mínimo publicado %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Published minimum %1</source>
-        <translation>Mínimo publicado %1</translation>
-    </message>
-    <message>
-        <source>Local minimum %1 for %2</source>
-        <translation>Mínimo local %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Local minimum %1</source>
-        <translation>Mínimo local %1</translation>
-    </message>
-    <message>
         <source>The target lies below the local minimum. Only a thermometer tells whether a piece reached it; the forecast never says safe.</source>
         <translation>La meta está por debajo del mínimo local. Solo un termómetro dice si la pieza lo alcanzó; el pronóstico nunca dice que sea seguro.</translation>
     </message>
@@ -3951,14 +3935,6 @@
         <translation>Temperatura propia</translation>
     </message>
     <message>
-        <source>Published minimum %1 for %2</source>
-        <translation>Mínimo publicado %1 durante %2</translation>
-    </message>
-    <message>
-        <source>Published minimum %1</source>
-        <translation>Mínimo publicado %1</translation>
-    </message>
-    <message>
         <source>The target lies below it: only a thermometer tells whether a piece reached it.</source>
         <translation>La meta está por debajo: solo un termómetro dice si una pieza lo alcanzó.</translation>
     </message>
@@ -4999,6 +4975,22 @@
     <message>
         <source>Something else was noted while the plan was made. Touch again to plan with it.</source>
         <translation>Mientras se hacía el plan se anotó otra cosa. Toque de nuevo para planear con ella.</translation>
+    </message>
+    <message>
+        <source>Local minimum %1 for %2</source>
+        <translation>Mínimo local %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Local minimum %1</source>
+        <translation>Mínimo local %1</translation>
+    </message>
+    <message>
+        <source>Published minimum %1 for %2</source>
+        <translation>Mínimo publicado %1 durante %2</translation>
+    </message>
+    <message>
+        <source>Published minimum %1</source>
+        <translation>Mínimo publicado %1</translation>
     </message>
 </context>
 </TS>

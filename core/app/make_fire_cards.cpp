@@ -152,15 +152,11 @@ class Board {
 
     /// What the record will hold the thermometer against.
     void addMinimum(const live::BatchForecast& seen, BatchCard& card) const {
-        const safety::Degree degree = safety::cookingMinimum(seen.batch.food);
-        card.minimum =
-            std::max(seen.minimum->temperature, limits_.figure(degree, safety::Scale::Celsius));
-        card.minimumHold = safety::cookingHold(degree, limits_);
-        card.isMinimumLocal =
-            card.minimum != seen.minimum->temperature || card.minimumHold != seen.minimum->hold;
-        card.minimumSource = seen.minimum->source;
-        if (card.isMinimumLocal)
-            card.minimumSource = limits_.authority() + "; " + card.minimumSource;
+        safety::Minimum minimum = safety::minimumInForce(seen.batch.food, limits_);
+        card.minimum = minimum.temperature;
+        card.minimumHold = minimum.hold;
+        card.isMinimumLocal = minimum.isLocal;
+        card.minimumSource = std::move(minimum.source);
         card.isBelowMinimum = seen.pullAt < *card.minimum;
     }
 

@@ -22,6 +22,7 @@ std::int32_t wantedOf(const quantity::Amount& amount) {
         case quantity::Unit::Minutes:
         case quantity::Unit::Percent:
         case quantity::Unit::Ratio:
+        case quantity::Unit::GramsPerLitre:
             return 1;
         default:
             break;

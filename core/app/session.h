@@ -188,6 +188,9 @@ class Session {
                                                        const std::string& reason);
     /// Refused, with the field in `detail`, when one of them is looser than the published limit.
     [[nodiscard]] Result<void, Refusal> nameLocalRules(const safety::LocalRules& rules);
+    /// The limits in force for the open event, also while it is a draft; the published ones while
+    /// none is open.
+    [[nodiscard]] safety::Limits limits() const;
     /// Walks every chain of the store; nothing means that the record is as it was written.
     [[nodiscard]] Result<std::optional<journal::BrokenChain>, Refusal> verify() const;
     /// Refused while a reading out of limit has no action or a lost pan is not discarded.

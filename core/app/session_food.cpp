@@ -166,6 +166,11 @@ Taken Session::skipBeforeFire(safety::FireItem item, const std::string& reason) 
     return state_->record(safety::Fact{safety::FireItemSkipped{item, reason, state_->now()}});
 }
 
+safety::Limits Session::limits() const {
+    return state_->open ? safety::limitsIn(state_->open->day.record, state_->now())
+                        : safety::Limits{};
+}
+
 Taken Session::nameLocalRules(const safety::LocalRules& rules) {
     if (auto no = state_->objection()) return fail(std::move(*no));
     if (auto made = safety::Limits::with(rules); !made)

@@ -46,6 +46,7 @@ bool isCounted(quantity::Unit unit) {
         case quantity::Unit::Minutes:
         case quantity::Unit::Percent:
         case quantity::Unit::Ratio:
+        case quantity::Unit::GramsPerLitre:
             return false;
         default:
             return true;

@@ -27,6 +27,9 @@ struct FireCaution {
     std::string_view text;
     std::string_view spanish;
     std::string_view source;
+    /// The same with our own words about it in Spanish; a title stays as published. Empty where
+    /// nothing but a title is said.
+    std::string_view sourceSpanish;
     Checked checked;
     /// The same in a line, where the work is done; empty when it is told on its page only.
     std::string_view brief{};

@@ -1,5 +1,7 @@
 #include "quantity/departure.h"
 
+#include "quantity/worked.h"
+
 namespace cinder::quantity {
 
 namespace {
@@ -32,6 +34,7 @@ std::optional<Departure> reckonDeparture(Tally& tally, std::optional<Instant> ar
     figure.name = both("Leave before the bell", "Salir antes de la campana");
     figure.amount = {minutes(ahead + travel + buffer), Unit::Minutes};
     figure.formula = both("arrival + travel + buffer", "llegada + viaje + margen");
+    figure.worked = sumOf(3);
     figure.inputs = {
         field("Arrival before the bell", "Llegada antes de la campana", ahead, "/site/arrival"),
         field("Travel", "Viaje", travel, "/site/travelMinutes"),

@@ -5,6 +5,7 @@
 
 #include "event/menu.h"
 #include "quantity/pans.h"
+#include "quantity/worked.h"
 #include "quantity/yields.h"
 
 namespace cinder::quantity {
@@ -66,13 +67,14 @@ class Kitchen {
         figure.amount = {static_cast<double>(portions), Unit::Portions};
         figure.formula = both("(adults x take + children x take x child's share) x (1 + seconds)",
                               "(adultos x toman + niños x toman x parte de niño) x (1 + repiten)");
+        figure.worked = workedPortions(guests_, serving());
         const auto add = [&](const char* english, const char* spanish, std::int64_t value,
                              Unit unit, std::string path) {
             figure.inputs.push_back(Tally::field(
                 both(english, spanish), {static_cast<double>(value), unit}, std::move(path)));
         };
-        add("Adults", "Adultos", guests_.adults, Unit::Guests, "/guests/adults");
-        add("Children", "Niños", guests_.children, Unit::Guests, "/guests/children");
+        add("Adults", "Adultos", guests_.adults, Unit::Adults, "/guests/adults");
+        add("Children", "Niños", guests_.children, Unit::Children, "/guests/children");
         add("Who takes it", "Quiénes toman", take, Unit::Percent, at("takePercent"));
         add("Child's share", "Parte de niño", child, Unit::Percent, at("childPercent"));
         add("Seconds", "Repiten", seconds, Unit::Percent, at("secondsPercent"));
@@ -90,6 +92,7 @@ class Kitchen {
                 static_cast<double>(whole(*out_.portions) * serving().portion->grams()),
                 Unit::Grams};
             figure.formula = both("portions x portion", "porciones x porción");
+            figure.worked = LocalText("{0} x {1}");
             figure.inputs = {
                 *out_.portions,
                 Tally::field(both("Portion", "Porción"),
@@ -108,6 +111,7 @@ class Kitchen {
             const std::int64_t each = *serving().portionPieces;
             Figure figure;
             figure.formula = both("portions x pieces each", "porciones x piezas por porción");
+            figure.worked = LocalText("{0} x {1}");
             figure.amount.value = static_cast<double>(whole(*out_.portions) * each);
             figure.inputs = {*out_.portions, Tally::field(both("Pieces each", "Piezas por porción"),
                                                           {static_cast<double>(each), Unit::Pieces},
@@ -144,6 +148,7 @@ class Kitchen {
             tally_.blame(What::OutOfRange, where, std::to_string(stated),
                          std::to_string(leastStated(needed)) + "..20000");
         }
+        if (counted > needed) figure.worked = orCounted(figure.worked);
         figure.key = key("pieces");
         figure.name = both("Pieces", "Piezas");
         figure.amount = {static_cast<double>(std::max<std::int64_t>(needed, counted)),
@@ -167,6 +172,7 @@ class Kitchen {
         figure.amount = {static_cast<double>(whole(*out_.pieces) * dish_.pieces->mass->grams()),
                          Unit::Grams};
         figure.formula = both("pieces x weight of one", "piezas x peso de una");
+        figure.worked = LocalText("{0} x {1}");
         figure.inputs = {*out_.pieces, pieceMass()};
         return tally_.reckoned(std::move(figure));
     }
@@ -186,6 +192,7 @@ class Kitchen {
         Figure figure;
         figure.formula = both("the larger of weight / one piece and pieces counted on",
                               "lo mayor de peso / una pieza y piezas previstas");
+        figure.worked = both("{0} / {1}, rounded up", "{0} / {1}, hacia arriba");
         figure.amount.value = static_cast<double>(roundedUp(first.weight->amount.value / mass));
         figure.inputs = {*first.weight, pieceMass()};
         setPieces(std::move(figure));
@@ -278,6 +285,7 @@ class Kitchen {
                          {static_cast<double>(one.percent), Unit::Percent}, where + "/percent")};
         for (Figure& step : *chain)
             figure.inputs.push_back(std::move(step));
+        figure.worked = workedBought(figure.inputs);
         return tally_.reckoned(std::move(figure));
     }
 
@@ -343,10 +351,11 @@ void Kitchen::reckonVessels() {
         figure.amount.value = static_cast<double>(std::max<std::int64_t>(
             1, roundedUp(out_.weight->amount.value * 1000.0 / perLitre / holds->amount.value)));
         figure.formula =
-            both("weight / weight of a litre / one holds", "peso / peso de un litro / contiene");
+            both("weight / what it weighs / one holds", "peso / lo que pesa / contiene");
+        figure.worked = both("{0} / {1} / {2}, rounded up", "{0} / {1} / {2}, hacia arriba");
         figure.inputs = {*out_.weight,
-                         Tally::field(both("A litre weighs", "Un litro pesa"),
-                                      {perLitre, Unit::Grams}, at("gramsPerLitre")),
+                         Tally::field(both("What it weighs", "Lo que pesa"),
+                                      {perLitre, Unit::GramsPerLitre}, at("gramsPerLitre")),
                          *holds};
     }
     out_.vessels = tally_.reckoned(std::move(figure));

@@ -41,6 +41,9 @@ enum class Unit : std::uint8_t {
     Minutes,
     Percent,
     Ratio,
+    GramsPerLitre,
+    Adults,
+    Children,
 };
 
 struct Amount {
@@ -70,6 +73,11 @@ struct Figure {
     LocalText name;
     Amount amount;
     LocalText formula;
+    /// The same with places for the numbers, {0} for the first of `inputs`, so that a person can
+    /// follow it with a pocket reckoner. What adds or takes nothing, a share of 100 %, is left out;
+    /// ", rounded up" holds for what stands before it within its brackets. Empty where there is
+    /// nothing to reckon.
+    LocalText worked;
     Source source;
     std::vector<Figure> inputs;
     /// What the app reckons, when a person put another value in its place.

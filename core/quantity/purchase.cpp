@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "quantity/worked.h"
+
 namespace cinder::quantity {
 
 namespace {
@@ -49,6 +51,7 @@ Figure sum(Tally& tally, const Wanted& wanted) {
     figure.amount.unit = wanted.parts.front().amount.unit;
     for (const Figure& part : wanted.parts)
         figure.amount.value += part.amount.value;
+    figure.worked = sumOf(wanted.parts.size());
     figure.inputs = wanted.parts;
     return tally.reckoned(std::move(figure));
 }
@@ -67,6 +70,7 @@ Figure packs(Tally& tally, const IngredientFigures& of, const Figure& need) {
     const double size = of.pack->mass ? static_cast<double>(of.pack->mass->grams())
                                       : static_cast<double>(of.pack->pieces.value_or(1));
     figure.formula = both("need / pack, rounded up", "necesidad / paquete, hacia arriba");
+    figure.worked = both("{0} / {1}, rounded up", "{0} / {1}, hacia arriba");
     figure.amount = {static_cast<double>(packsFor(need.amount.value, size)), Unit::Packs};
     figure.inputs.push_back(
         Tally::field(of.pack->name, {size, of.pack->mass ? Unit::Grams : Unit::Pieces},

@@ -5,6 +5,7 @@
 #include "event/menu.h"
 #include "quantity/pans.h"
 #include "quantity/trade.h"
+#include "quantity/worked.h"
 
 namespace cinder::quantity {
 
@@ -46,13 +47,14 @@ class Stores {
         return Tally::field(both("The line is open", "La línea está abierta"),
                             {minutes, Unit::Minutes}, "/quantities/serviceMinutes");
     }
-    Figure add(const char* key, LocalText name, Amount amount, LocalText formula,
+    Figure add(const char* key, LocalText name, Amount amount, LocalText formula, LocalText worked,
                std::vector<Figure> inputs) {
         Figure figure;
         figure.key = std::string("supply/") + key;
         figure.name = std::move(name);
         figure.amount = amount;
         figure.formula = std::move(formula);
+        figure.worked = std::move(worked);
         figure.inputs = std::move(inputs);
         figures_.push_back(tally_.reckoned(std::move(figure)));
         return figures_.back();
@@ -85,7 +87,7 @@ class Stores {
             add("chafers", both("Chafers", "Calientaplatos"), {sum(*places), Unit::Chafers},
                 both("one place for each hot dish, or as many as it is given",
                      "un lugar por plato caliente, o los que se le den"),
-                *places);
+                sumOf(places->size()), *places);
         const double water = static_cast<double>(chaferWater().millilitres());
         Figure fill;
         fill.key = "trade/chafer-fill";
@@ -95,7 +97,8 @@ class Stores {
         fill = tally_.reckoned(std::move(fill));
         add("chafer-water", both("Hot water for chafers", "Agua caliente para calientaplatos"),
             {chafers.amount.value * fill.amount.value, Unit::Millilitres},
-            both("chafers x fill", "calientaplatos x llenado"), {chafers, fill});
+            both("chafers x fill", "calientaplatos x llenado"), LocalText("{0} x {1}"),
+            {chafers, fill});
 
         const auto open = service();
         if (!open) return;
@@ -108,6 +111,8 @@ class Stores {
             {chafers.amount.value * each.amount.value * static_cast<double>(rounds), Unit::Cans},
             both("chafers x cans x (lead + open) / burn time, rounded up",
                  "calientaplatos x latas x (antes + abierta) / duración, hacia arriba"),
+            both("{0} x {1} x (({2} + {3}) / {4}, rounded up)",
+                 "{0} x {1} x (({2} + {3}) / {4}, hacia arriba)"),
             {chafers, each, lead, *open, can});
     }
 
@@ -121,6 +126,8 @@ class Stores {
                 add("drinking-water", both("Drinking water", "Agua para beber"),
                     {heads() * each.amount.value * static_cast<double>(hours), Unit::Millilitres},
                     both("guests x hours begun x share", "personas x horas iniciadas x parte"),
+                    both("{0} x ({1} / 60 min, rounded up) x {2}",
+                         "{0} x ({1} / 60 min, hacia arriba) x {2}"),
                     {guests(), *open, each}));
         }
         std::int32_t stands = 0;
@@ -131,13 +138,14 @@ class Stores {
         parts.push_back(
             add("hand-water", both("Water for washing hands", "Agua para lavarse las manos"),
                 {stands * each.amount.value, Unit::Millilitres},
-                both("stands x water of one", "lavamanos x agua de uno"),
+                both("stands x water of one", "lavamanos x agua de uno"), LocalText("{0} x {1}"),
                 {Tally::field(both("Hand-wash stands", "Lavamanos"),
                               {static_cast<double>(stands), Unit::Vessels}, "/kit/equipment"),
                  each}));
         const double all = sum(parts);
+        LocalText worked = sumOf(parts.size());
         add("water", both("Water to carry", "Agua por llevar"), {all, Unit::Millilitres},
-            both("sum", "suma"), std::move(parts));
+            both("sum", "suma"), std::move(worked), std::move(parts));
     }
 
     void addIce() {
@@ -152,7 +160,7 @@ class Stores {
         }
         add("ice", both("Ice", "Hielo"), {heads() * each, Unit::Grams},
             both("guests x (drinks + cold food)", "personas x (bebidas + comida fría)"),
-            std::move(inputs));
+            LocalText(isFoodIced ? "{0} x ({1} + {2})" : "{0} x {1}"), std::move(inputs));
     }
 
     void addPerGuest(const char* key, LocalText name, const char* factKey) {
@@ -160,7 +168,7 @@ class Stores {
         add(key, std::move(name),
             {static_cast<double>(roundedUp(heads() * percent.amount.value / 100.0)), Unit::Pieces},
             both("guests x share, rounded up", "personas x parte, hacia arriba"),
-            {guests(), percent});
+            both("{0} x {1}, rounded up", "{0} x {1}, hacia arriba"), {guests(), percent});
     }
 
     /// A serving piece in every vessel on the line, and some to change; a card before every dish.
@@ -179,10 +187,10 @@ class Stores {
             {static_cast<double>(roundedUp(on * (1.0 + spare.amount.value / 100.0))), Unit::Pieces},
             both("one in every vessel on the line, and spares",
                  "una en cada recipiente de la línea, y repuestos"),
-            std::move(inputs));
+            withSpares(places.size()), std::move(inputs));
         add("cards", both("Dish cards", "Tarjetas de platos"),
             {static_cast<double>(dishes_.size()), Unit::Pieces},
-            both("one before each dish", "una delante de cada plato"),
+            both("one before each dish", "una delante de cada plato"), {},
             {Tally::field(both("Dishes", "Platos"),
                           {static_cast<double>(dishes_.size()), Unit::Pieces}, "/menu")});
     }

@@ -38,6 +38,8 @@ struct UnitWords {
 };
 constexpr UnitWords kUnits[] = {
     {quantity::Unit::Guests, "guest", "guests", "persona", "personas"},
+    {quantity::Unit::Adults, "adult", "adults", "adulto", "adultos"},
+    {quantity::Unit::Children, "child", "children", "niño", "niños"},
     {quantity::Unit::Portions, "portion", "portions", "porción", "porciones"},
     {quantity::Unit::Pieces, "piece", "pieces", "pieza", "piezas"},
     {quantity::Unit::Packs, "pack", "packs", "paquete", "paquetes"},
@@ -71,8 +73,7 @@ std::string massText(Mass mass, const Style& style) {
 
 std::string volumeText(Volume volume, const Style& style) {
     if (style.measures == Measures::Metric) return upTo(volume.litres(), 1) + " L";
-    // US liquid quart, 0.946352946 L (NIST Handbook 44, appendix C).
-    return upTo(volume.litres() / 0.946352946, 1) + " qt";
+    return upTo(volume.litres() / kLitresOfQuart, 1) + " qt";
 }
 
 std::string temperatureText(Temperature temperature, const Style& style) {
@@ -140,6 +141,18 @@ std::string spanText(Duration span, const Style&) {
     return text;
 }
 
+namespace {
+
+/// "0.95 kg per L" or "1.983 lb per qt".
+std::string densityText(double gramsPerLitre, const Style& style) {
+    const Mass litre = Mass::fromGrams(std::llround(gramsPerLitre));
+    if (style.measures == Measures::Metric)
+        return upTo(litre.kilograms(), 3) + style.say(" kg per L", " kg por L");
+    return upTo(litre.pounds() * kLitresOfQuart, 3) + style.say(" lb per qt", " lb por qt");
+}
+
+}  // namespace
+
 std::string amountText(quantity::Amount amount, const Style& style) {
     using quantity::Unit;
     const auto whole = quantity::roundedUp(amount.value);
@@ -156,6 +169,8 @@ std::string amountText(quantity::Amount amount, const Style& style) {
             return upTo(amount.value, 1) + " %";
         case Unit::Ratio:
             return upTo(amount.value, 3);
+        case Unit::GramsPerLitre:
+            return densityText(amount.value, style);
         default:
             break;
     }

@@ -30,6 +30,8 @@ struct Style {
 
 /// "4.5 kg" or "9 lb 15 oz"; rounded up, because a list that rounds down leaves somebody short.
 [[nodiscard]] std::string massText(Mass mass, const Style& style);
+/// US liquid quart (NIST Handbook 44, appendix C).
+inline constexpr double kLitresOfQuart = 0.946352946;
 /// "12.4 L" or "13.2 qt", rounded up.
 [[nodiscard]] std::string volumeText(Volume volume, const Style& style);
 /// "74 °C (165 °F)" or "165 °F (74 °C)".

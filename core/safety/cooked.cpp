@@ -38,6 +38,16 @@ Degree cookingMinimum(event::Food food) {
     return Degree::CookPoultry;
 }
 
+Minimum minimumInForce(event::Food food, const Limits& limits) {
+    const Degree degree = cookingMinimum(food);
+    const DegreeLimit& limit = published(degree);
+    Minimum minimum{limits.figure(degree, Scale::Celsius), cookingHold(degree, limits),
+                    isLocal(degree, limits),
+                    std::string(limit.edition) + ", " + std::string(limit.section)};
+    if (minimum.isLocal) minimum.source = limits.authority() + "; " + minimum.source;
+    return minimum;
+}
+
 Cooked cookedBy(event::Food food, const Limits& limits, const Reading& reading,
                 std::optional<Duration> held) {
     const Degree minimum = cookingMinimum(food);

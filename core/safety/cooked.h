@@ -2,6 +2,8 @@
 
 /// Whether a reading shows that food is cooked. FDA Food Code 2022, 3-401.11 and 3-401.13.
 
+#include <string>
+
 #include "event/menu.h"
 #include "safety/limits.h"
 
@@ -19,6 +21,16 @@ enum class Cooked : std::uint8_t {
 
 /// How long food is kept at its minimum; 0 where none is published.
 [[nodiscard]] Duration cookingHold(Degree minimum, const Limits& limits);
+
+/// What a thermometer has to show, and for how long: the published minimum of a kind of food, or
+/// the stricter local one.
+struct Minimum {
+    Temperature temperature;
+    Duration hold{0};
+    bool isLocal = false;
+    std::string source;  ///< where it was published, after whose stricter rule it is
+};
+[[nodiscard]] Minimum minimumInForce(event::Food food, const Limits& limits);
 
 /// `held` absent: as long as the first row of the rule asks (15 or 17 s). Times longer than that
 /// have to be watched. A local limit above the published one, in degrees or in time, leaves no

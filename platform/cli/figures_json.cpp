@@ -12,10 +12,10 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 std::string_view unitWord(quantity::Unit unit) {
-    static constexpr std::array<std::string_view, 16> kWords{
-        "guests",      "portions", "pieces",  "packs",  "pans",  "vessels",
-        "chafers",     "cans",     "bags",    "tables", "grams", "millilitres",
-        "millimetres", "minutes",  "percent", "ratio"};
+    static constexpr std::array<std::string_view, 19> kWords{
+        "guests",  "portions", "pieces",        "packs",  "pans",        "vessels",     "chafers",
+        "cans",    "bags",     "tables",        "grams",  "millilitres", "millimetres", "minutes",
+        "percent", "ratio",    "gramsPerLitre", "adults", "children"};
     return kWords.at(static_cast<std::size_t>(unit));
 }
 

@@ -51,6 +51,8 @@ Column {
             lineHeight: size * 1.2
         }
     }
+    // Before all that is touched, so that it parts none of it from the rest.
+    NoticeColumn { width: root.width; visible: root.isNarrow && root.day.notices.count > 0; day: root.day }
     ReadyPlate {
         objectName: "promise"
         width: root.width

@@ -39,7 +39,7 @@ Flickable {
         width: root.half
         spacing: Space.gap
 
-        NoticeColumn { width: parent.width; day: root.day }
+        NoticeColumn { width: parent.width; visible: !root.isNarrow; day: root.day }
         Heading { width: parent.width; visible: root.day.line.isPastBell; text: qsTr("After the bell") }
         Row {
             width: parent.width

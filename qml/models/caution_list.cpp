@@ -43,7 +43,9 @@ void CautionList::tell() {
         row.heading = heading == part ? QString() : heading;
         part = heading;
         row.text = toWords(isSpanish ? caution.spanish : caution.text);
-        row.source = tr("Source: %1").arg(toWords(caution.source));
+        const bool isOwnWords = isSpanish && !caution.sourceSpanish.empty();
+        row.source =
+            tr("Source: %1").arg(toWords(isOwnWords ? caution.sourceSpanish : caution.source));
         if (!isRead) row.source += QStringLiteral(" · ") + tr("from memory");
         rows.push_back(std::move(row));
     };

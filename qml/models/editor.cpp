@@ -223,7 +223,7 @@ void Editor::plan() {
 // --- telling -------------------------------------------------------------------------------------
 
 std::vector<Field> Editor::fieldsOf(const event::Event& draft) const {
-    FieldList list(draft, words_, settings_.isCustomary());
+    FieldList list(draft, words_, settings_.isCustomary(), door_.food().limits());
     const auto id = place_.section(u':', 1).toStdString();
     if (place_ == u"when") addWhen(list);
     if (place_ == u"guests") addGuests(list);

@@ -201,7 +201,11 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
-Face::~Face() = default;
+Face::~Face() {
+    // Pages that were left wait for an event loop to take them away, and there may be none any
+    // more: with the application they would go after its fonts, and ask for them.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
 
 void Face::prepareApplication() {
     Q_UNUSED(kTypes[0]);

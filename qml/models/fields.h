@@ -17,6 +17,7 @@
 #include "event/words.h"
 #include "number_entry.h"
 #include "row_list.h"
+#include "safety/limits.h"
 #include "words.h"
 
 namespace cinder::face {
@@ -66,8 +67,13 @@ class FieldList {
     Q_DECLARE_TR_FUNCTIONS(cinder::face::FieldList)
 
   public:
-    FieldList(const event::Event& theDraft, const Words& theWords, bool usesCustomary)
-        : draft(theDraft), words(theWords), isCustomary(usesCustomary) {}
+    /// `limitsInForce` of food: the published ones or a local authority's stricter ones.
+    FieldList(const event::Event& theDraft, const Words& theWords, bool usesCustomary,
+              safety::Limits limitsInForce)
+        : draft(theDraft),
+          words(theWords),
+          isCustomary(usesCustomary),
+          limits(std::move(limitsInForce)) {}
 
     template <class T>
     using Limits = event::Range<T>;
@@ -98,6 +104,7 @@ class FieldList {
     const event::Event& draft;
     const Words& words;
     bool isCustomary;
+    safety::Limits limits;
     std::vector<Field> fields;
 };
 

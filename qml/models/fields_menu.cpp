@@ -6,6 +6,7 @@
 #include "event/limits.h"
 #include "live/pull_target.h"
 #include "report/style.h"
+#include "safety/cooked.h"
 
 namespace cinder::face {
 
@@ -101,7 +102,7 @@ class MenuFields : DishFields {
                               now.meat == word.value);
     }
 
-    /// How far it is taken, each with its pull target; the published minimum stands beneath.
+    /// How far it is taken, each with its pull target; the minimum in force stands beneath.
     void doneness(cook::Meat meat) {
         static const std::string kOwn = "own";
         const Temperature target = live::pullTargetOf(now.food, now.meat, now.doneness, now.pullAt);
@@ -121,12 +122,9 @@ class MenuFields : DishFields {
                         .arg(ChoiceWords::of(word.value), list.words.temperature(offered->pullAt)),
                     !now.pullAt && offered->pullAt == target);
         FieldList::option(choice, kOwn, tr("Own temperature"), now.pullAt.has_value());
-        const auto minimum = cook::safeMinimum(meat);
-        choice.row.note =
-            minimum.hold > Duration::zero()
-                ? tr("Published minimum %1 for %2")
-                      .arg(list.words.temperature(minimum.temperature), Words::span(minimum.hold))
-                : tr("Published minimum %1").arg(list.words.temperature(minimum.temperature));
+        const auto minimum = safety::minimumInForce(now.food, list.limits);
+        choice.row.note = list.words.minimum(minimum.temperature, minimum.hold, minimum.isLocal) +
+                          QStringLiteral(" (") + toText(minimum.source) + QLatin1Char(')');
         if (target < minimum.temperature)
             choice.row.note +=
                 QStringLiteral(". ") + tr("The target lies below it: only a thermometer tells "

@@ -195,6 +195,9 @@ QString Figures::amount() const {
 QString Figures::formula() const {
     return open_ ? words_.name(open_->formula) : QString();
 }
+QStringList Figures::worked() const {
+    return open_ ? words_.worked(*open_) : QStringList();
+}
 QString Figures::source() const {
     return open_ ? words_.source(open_->source, shown()->event) : QString();
 }

@@ -41,6 +41,9 @@ class Figures : public QObject {
     Q_PROPERTY(QString name READ name NOTIFY changed)
     Q_PROPERTY(QString amount READ amount NOTIFY changed)
     Q_PROPERTY(QString formula READ formula NOTIFY changed)
+    /// The formula with this event's own numbers, a line for each step, from the guests to the
+    /// figure.
+    Q_PROPERTY(QStringList worked READ worked NOTIFY changed)
     Q_PROPERTY(QString source READ source NOTIFY changed)
     Q_PROPERTY(QString own READ own NOTIFY changed)
     Q_PROPERTY(bool isOwn READ isOwn NOTIFY changed)
@@ -70,6 +73,7 @@ class Figures : public QObject {
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString amount() const;
     [[nodiscard]] QString formula() const;
+    [[nodiscard]] QStringList worked() const;
     [[nodiscard]] QString source() const;
     [[nodiscard]] QString own() const;
     [[nodiscard]] bool isOwn() const { return open_ && open_->isOverridden(); }

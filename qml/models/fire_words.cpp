@@ -89,17 +89,8 @@ QString FireWords::target(const BatchCard& batch) const {
 }
 
 QString FireWords::minimum(const BatchCard& batch) const {
-    if (!batch.minimum) return {};
-    if (batch.isMinimumLocal) {
-        const QString local = words_.measured(*batch.minimum);
-        return batch.minimumHold > Duration::zero()
-                   ? tr("Local minimum %1 for %2").arg(local, Words::span(batch.minimumHold))
-                   : tr("Local minimum %1").arg(local);
-    }
-    const QString degrees = words_.temperature(*batch.minimum);
-    return batch.minimumHold > Duration::zero()
-               ? tr("Published minimum %1 for %2").arg(degrees, Words::span(batch.minimumHold))
-               : tr("Published minimum %1").arg(degrees);
+    return batch.minimum ? words_.minimum(*batch.minimum, batch.minimumHold, batch.isMinimumLocal)
+                         : QString();
 }
 
 QString FireWords::warning(const BatchCard& batch) {

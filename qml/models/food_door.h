@@ -36,6 +36,8 @@ class FoodDoor {
                                                 safety::Reading inIceWater) = 0;
     [[nodiscard]] virtual Taken readyBeforeFire(safety::FireItem item) = 0;
     [[nodiscard]] virtual Taken nameLocalRules(const safety::LocalRules& rules) = 0;
+    /// In force for the open event, also while it is a draft.
+    [[nodiscard]] virtual safety::Limits limits() const = 0;
     [[nodiscard]] virtual Taken sign(const std::string& name) = 0;
     [[nodiscard]] virtual Result<std::optional<journal::BrokenChain>, app::Refusal> verify() = 0;
     /// Passed over, on record.

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "event/menu.h"
+#include "report/worked.h"
 #include "settings.h"
 
 namespace cinder::face {
@@ -56,6 +57,9 @@ constexpr std::array kFields{
     FieldWord{"figure", QT_TRANSLATE_NOOP("cinder::face::ListWords", "your own figure")},
 };
 
+/// How the core writes it; said once, in the language of this device.
+constexpr const char* kNoSource = "common practice - no source";
+
 QString text(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }
@@ -79,6 +83,13 @@ QString ListWords::amount(const quantity::Amount& amount) const {
     return text(report::amountText(amount, style()));
 }
 
+QStringList ListWords::worked(const quantity::Figure& figure) const {
+    QStringList lines;
+    for (const std::string& line : report::workedLines(figure, style()))
+        lines << text(line);
+    return lines;
+}
+
 QString ListWords::placeOf(const std::string& path, const event::Event& event) const {
     const QStringList steps = text(path).split(QLatin1Char('/'), Qt::SkipEmptyParts);
     if (steps.value(0) == QLatin1String("menu")) {
@@ -98,8 +109,9 @@ QString ListWords::source(const quantity::Source& source, const event::Event& ev
         case quantity::Origin::Published:
             return text(source.text);
         case quantity::Origin::CommonPractice:
-            return source.text.empty() ? tr("common practice - no source")
-                                       : tr("common practice: %1").arg(text(source.text));
+            return source.text.empty() || source.text == kNoSource
+                       ? tr("common practice - no source")
+                       : tr("common practice: %1").arg(text(source.text));
         case quantity::Origin::FromMemory:
             return source.text.empty() ? tr("from memory, not verified")
                                        : tr("from memory, not verified: %1").arg(text(source.text));

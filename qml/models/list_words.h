@@ -23,6 +23,8 @@ class ListWords {
     [[nodiscard]] report::Style style() const;
     [[nodiscard]] QString name(const LocalText& text) const;
     [[nodiscard]] QString amount(const quantity::Amount& amount) const;
+    /// How the figure was reckoned, with its own numbers, a line for each step.
+    [[nodiscard]] QStringList worked(const quantity::Figure& figure) const;
     /// Where a figure comes from: a field of the event, a publication, common practice.
     [[nodiscard]] QString source(const quantity::Source& source, const event::Event& event) const;
     /// What is missing or contradicts, where, and what would be right.

@@ -29,6 +29,7 @@ class SessionFoodDoor final : public FoodDoor {
     [[nodiscard]] Taken nameLocalRules(const safety::LocalRules& rules) override {
         return session_.nameLocalRules(rules);
     }
+    [[nodiscard]] safety::Limits limits() const override { return session_.limits(); }
     [[nodiscard]] Taken sign(const std::string& name) override {
         return session_.signRecord(name, {});
     }

@@ -1,7 +1,6 @@
 #include "words.h"
 
 #include <algorithm>
-#include <cmath>
 #include <cstdlib>
 
 #include <QDateTime>
@@ -112,32 +111,6 @@ QString Words::slack(Duration slack) {
     if (slack < Duration::zero()) return tr("%1 too late").arg(span(slack));
     if (slack < seconds(30)) return tr("no slack");
     return tr("%1 slack").arg(span(slack));
-}
-
-QString Words::temperature(Temperature t) const {
-    return settings_.isFahrenheit() ? QStringLiteral("%1\u00a0°F").arg(std::lround(t.fahrenheit()))
-                                    : QStringLiteral("%1\u00a0°C").arg(std::lround(t.celsius()));
-}
-
-QString Words::mass(Mass mass) const {
-    constexpr double kPound = 0.45359237;  // kg, exact: the same publication as below
-    return settings_.isCustomary() ? tr("%1 lb").arg(std::lround(mass.kilograms() / kPound))
-                                   : tr("%1 kg").arg(std::lround(mass.kilograms()));
-}
-
-QString Words::thickness(Length thickness) const {
-    constexpr double kInch = 25.4;  // mm, exact: NIST Special Publication 811 (2008), B.8
-    return settings_.isCustomary()
-               ? tr("%1 in").arg(QString::number(thickness.millimetres() / kInch, 'f', 1))
-               : tr("%1 mm").arg(std::lround(thickness.millimetres()));
-}
-
-QString Words::measured(Temperature shown) const {
-    const bool isFahrenheit = settings_.isFahrenheit();
-    const double degrees = isFahrenheit ? shown.fahrenheit() : shown.celsius();
-    if (std::abs(degrees - std::round(degrees)) < 0.05) return temperature(shown);
-    return QString::number(degrees, 'f', 1) +
-           (isFahrenheit ? QStringLiteral("\u00a0°F") : QStringLiteral("\u00a0°C"));
 }
 
 QString Words::date(Instant at, UtcOffset offset) const {

@@ -69,6 +69,8 @@ class Words {
     /// What a thermometer showed, in tenths where it is not whole: a limit is not reached by
     /// rounding.
     [[nodiscard]] QString measured(Temperature shown) const;
+    /// "Published minimum 63 °C for 15 s", "Local minimum 71 °C": what a thermometer has to show.
+    [[nodiscard]] QString minimum(Temperature least, Duration hold, bool isLocal) const;
     [[nodiscard]] QString date(Instant at, UtcOffset offset) const;
 
     [[nodiscard]] UtcOffset offset() const { return offset_; }

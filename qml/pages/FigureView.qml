@@ -26,6 +26,17 @@ Flickable {
 
         PageHead { width: parent.width; title: root.figures.name; note: root.figures.formula; onBack: root.figures.goBack() }
         Label { width: parent.width; text: root.figures.amount; size: Type.figure; isStrong: true }
+        Column {
+            width: parent.width
+            spacing: Space.tight
+            visible: root.figures.worked.length > 0
+
+            Repeater {
+                model: root.figures.worked
+
+                Label { required property string modelData; width: parent.width; text: modelData; maximumLineCount: 12 }
+            }
+        }
         Label { width: parent.width; visible: text !== ""; text: root.figures.own; size: Type.lead; isStrong: true }
         Label { width: parent.width; visible: text !== ""; text: root.figures.source; color: Theme.ash; maximumLineCount: 8 }
         Flow {

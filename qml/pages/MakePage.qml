@@ -14,6 +14,8 @@ Item {
     property bool isNarrow: false
     signal leave()
     readonly property bool isOpen: root.editor.place !== ""
+    /// The parts and what is done with the whole; the open part has the rest.
+    readonly property real partsWidth: root.isNarrow ? root.width : Math.round(root.width * 0.34)
     /// Where there is room a part is always open, and the way back from it leads out.
     readonly property bool isAtTop: !root.isNarrow && root.editor.place === root.editor.part
     property string sheet: ""
@@ -48,7 +50,7 @@ Item {
         MakeParts {
             enabled: root.sheet === ""
             y: head.height
-            width: root.isNarrow ? root.width : Math.round(root.width * 0.34)
+            width: root.partsWidth
             height: root.height - head.height - foot.height
             editor: root.editor
         }
@@ -58,10 +60,10 @@ Item {
 
         MakeFields {
             enabled: root.sheet === ""
-            x: root.isNarrow ? 0 : Math.round(root.width * 0.34)
+            x: root.isNarrow ? 0 : root.partsWidth
             y: head.height
             width: root.width - x
-            height: root.height - head.height - foot.height
+            height: root.height - head.height - (root.isNarrow ? foot.height : 0)
             editor: root.editor
             isNarrow: root.isNarrow
             onAskNumber: (key, name, kind, number, least, most) => { pad.ask(key, name, kind, number, least, most); root.sheet = "number" }
@@ -72,7 +74,7 @@ Item {
         id: foot
         enabled: root.sheet === ""
         anchors.bottom: parent.bottom
-        width: parent.width
+        width: root.partsWidth
         height: root.isNarrow && root.isOpen ? (said.visible ? said.height + 2 * Space.small : 0) : plan.height + standing.height + 3 * Space.small
         color: Theme.ground
 

@@ -10,8 +10,23 @@ Flickable {
     id: root
 
     required property Editor editor
+    /// The part that is open; before one is, the first that lacks something.
+    property PartPlate wanted: null
     contentHeight: all.height + 2 * Space.gap
     clip: true
+    onWantedChanged: root.reveal()
+    onHeightChanged: root.reveal()
+
+    /// Scrolls when the wanted part is not all in view, and no further than it takes.
+    function reveal() {
+        if (!root.wanted || root.height <= 0)
+            return
+        const top = root.wanted.y
+        const bottom = all.y + top + root.wanted.height + Space.gap
+        if (top < root.contentY || bottom > root.contentY + root.height)
+            root.contentY = Math.max(0, Math.min(top, bottom - root.height))
+    }
+
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Parts of the event")
 
@@ -21,6 +36,7 @@ Flickable {
         y: Space.gap
         width: root.width - 2 * Space.margin
         spacing: Space.gap
+        onPositioningComplete: root.reveal()
 
         Repeater {
             model: root.editor.parts
@@ -31,6 +47,8 @@ Flickable {
                 required isFaulty
                 width: all.width
                 isOpen: root.editor.part === one.key
+                onIsOpenChanged: if (one.isOpen) root.wanted = one
+                Component.onCompleted: if (one.isOpen || one.isFaulty && !root.wanted) root.wanted = one
                 onClicked: root.editor.go(one.key)
             }
         }

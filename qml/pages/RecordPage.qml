@@ -53,6 +53,7 @@ Item {
                 CheckPlate { id: check; width: checks.width; isNarrow: root.isNarrow; onClicked: root.record.entry.measureCheck(check.key) }
             }
             Remark { width: parent.width; text: root.record.tally.whoDecides }
+            PressPlate { visible: root.isNarrow; width: parent.width; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.record.part = "close" }
         }
         Column {
             id: pans
@@ -73,13 +74,14 @@ Item {
 
                 PanPlate { id: pan; width: pans.width; onClicked: root.record.entry.openPan(pan.key) }
             }
-            // A fourth way would be too narrow for a glove on a phone.
-            PressPlate { visible: root.isNarrow; width: parent.width; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.record.part = "close" }
             PressPlate { objectName: "icePoint"; width: parent.width; size: Type.body; text: qsTr("Test a thermometer in ice water"); onClicked: root.record.entry.testThermometer("") }
         }
     }
+    // A fourth choice would be too narrow for a glove on a phone: the way to the end of the record
+    // is where its entries are read, and at the end of what is to be done.
+    PressPlate { id: way; x: Space.margin; y: which.y + which.height + Space.small; width: root.half; visible: root.isNarrow && root.shown === "entries"; size: Type.body; text: qsTr("Sign and limits"); onClicked: root.record.part = "close" }
     ListView {
-        anchors.top: which.bottom
+        anchors.top: way.visible ? way.bottom : which.bottom
         anchors.topMargin: Space.small
         anchors.bottom: parent.bottom
         x: Space.margin

@@ -14,7 +14,8 @@ Flickable {
     required property RowList lanes
     /// How many rows of blocks all lanes have together.
     required property int levels
-    readonly property real names: Space.touch * 1.25
+    /// Room for two words beside each other where there is any.
+    readonly property real names: Math.max(Space.touch * 1.25, Math.min(Space.touch * 1.8, root.width / 8))
     /// Rows as high as the page allows, within reason.
     readonly property real laneHeight: Math.max(Space.lane, Math.min(Space.touch * 4,
         (height - axis.height - Space.wide - root.lanes.count * Space.small) / Math.max(1, root.levels) - Space.tight))
@@ -65,10 +66,10 @@ Flickable {
 
             Item {
                 id: lane
-                required property int levels
+                required property int index
                 required property RowList blocks
                 width: root.contentWidth
-                height: lane.levels * (root.laneHeight + Space.tight) + Space.small
+                height: lane.index < owners.count ? owners.itemAt(lane.index).height : 0
 
                 Rectangle { width: parent.width; height: Space.hair; color: Theme.edge }
                 Repeater {
@@ -108,6 +109,7 @@ Flickable {
             y: axis.height
 
             Repeater {
+                id: owners
                 model: root.lanes
 
                 Item {
@@ -115,10 +117,11 @@ Flickable {
                     required property string name
                     required property int levels
                     width: root.names
-                    height: owner.levels * (root.laneHeight + Space.tight) + Space.small
+                    // A name is whole, however low the rows are.
+                    height: Math.max(owner.levels * (root.laneHeight + Space.tight) + Space.small, whole.height + 2 * Space.small)
 
                     Rectangle { width: parent.width; height: Space.hair; color: Theme.edge }
-                    Label { y: Space.small; width: parent.width - Space.small; text: owner.name; size: Type.small; isStrong: true }
+                    Label { id: whole; objectName: "laneName"; y: Space.small; width: parent.width - Space.small; text: owner.name; size: Type.small; lineHeight: 0.9; isStrong: true; maximumLineCount: 12 }
                 }
             }
         }

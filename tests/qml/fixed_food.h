@@ -50,6 +50,7 @@ class FixedFood final : public FoodDoor {
     [[nodiscard]] Taken nameLocalRules(const safety::LocalRules& rules) override {
         return note("rules of " + rules.authority);
     }
+    [[nodiscard]] safety::Limits limits() const override { return {}; }
     [[nodiscard]] Taken sign(const std::string& name) override { return note("signed " + name); }
     [[nodiscard]] Result<std::optional<journal::BrokenChain>, app::Refusal> verify() override {
         return std::optional<journal::BrokenChain>();

@@ -43,6 +43,13 @@ const event::Dish& lamb(const Walk& walk) {
     return walk.app.session().draft()->menu.front();
 }
 
+/// Words anywhere on the page, in view or not.
+bool isSaid(const Walk& walk, const char* words) {
+    return scene::find(walk.app.root(), [&](QQuickItem& item) {
+               return item.property("text").toString() == text(words);
+           }) != nullptr;
+}
+
 void changeTheLamb(const Glass& glass) {
     static_cast<void>(takeComplaints());
     Walk walk(glass, kAfter);
@@ -50,10 +57,15 @@ void changeTheLamb(const Glass& glass) {
     REQUIRE(file.open(QIODevice::ReadOnly));
     REQUIRE(walk.app.session().importEvent(file.readAll().toStdString()));
     tap(walk, "New event");
+    // An invented authority.
+    REQUIRE(walk.app.session().nameLocalRules(
+        {"Orchard County", {{"cookGround", safety::inFahrenheit(165)}}}));
     tap(walk, "Harvest lunch in the orchard");
     tap(walk, "Menu");
     tap(walk, "Butterflied leg of lamb");
     REQUIRE(lamb(walk).pullAt);
+    CHECK(isSaid(walk,
+                 "Published minimum 145\u00a0°F for 15 s (FDA Food Code 2022, 3-401.11(A)(1))"));
     CHECK(lamb(walk).meat == event::Meat::Lamb);
 
     choose(walk, "Medium, pulled at 135\u00a0°F");
@@ -67,6 +79,11 @@ void changeTheLamb(const Glass& glass) {
     CHECK_FALSE(lamb(walk).doneness);
     CHECK(lamb(walk).pullAt->celsius() == Approx(60));
     choose(walk, "Ground meat");
+    // What the record will be held against, though nothing is planned yet.
+    CHECK(isSaid(walk,
+                 "Local minimum 165\u00a0°F for 17 s (Orchard County; FDA Food Code 2022, "
+                 "3-401.11(A)(2)). The target lies below it: only a thermometer tells whether a "
+                 "piece reached it."));
     CHECK_FALSE(lamb(walk).meat);
 
     tap(walk, "Lamb rests in the hot box");

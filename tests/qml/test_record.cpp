@@ -244,6 +244,17 @@ TEST_CASE("a thermometer that fails its ice point speaks for nothing") {
     CHECK_FALSE(keeper.pan({DishId("slaw"), 0}).standing.mayServe);
 }
 
+TEST_CASE("signature and limits are one touch from the record on a phone") {
+    Keeper keeper(kPhone);
+    keeper.goToTheRecord();
+    for (const char* part : {"Checks", "Entries"}) {
+        INFO(part);
+        keeper.touch(keeper.walk.find(QAccessible::RadioButton, text(part)));
+        keeper.touch(keeper.walk.button(text("Sign and limits")));
+        CHECK(isReadable(keeper.walk.app.root(), text("Signature of the person in charge")));
+    }
+}
+
 TEST_CASE("the record is verified and signed, and a stricter local rule is named, by touch") {
     Keeper keeper(kTablet);
     keeper.goToTheRecord();

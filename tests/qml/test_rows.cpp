@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "caution_list.h"
 #include "day.h"
 #include "fixed_day.h"
 #include "row_maker.h"
@@ -119,4 +120,23 @@ TEST_CASE("a clock that was set can be said to be right, by touch of the notice"
         day.notices()->data(day.notices()->index(0), names.key("verb")).toString().isEmpty());
     day.followClock();
     CHECK(door.touches.back() == "clock");
+}
+
+TEST_CASE("beside the source of a caution our own words are Spanish on a Spanish device") {
+    Settings settings{QString()};
+    settings.setLanguage(QStringLiteral("es"));
+    CautionList cautions(settings);
+    RowList& rows = *cautions.rows();
+    const auto names = rows.roleNames();
+    REQUIRE(rows.rowCount() > 20);
+    // In the brackets, and where two sources are joined; a title may well be English.
+    for (int i = 0; i < rows.rowCount(); ++i) {
+        const QString source = rows.data(rows.index(i), names.key("source"))
+                                   .toString()
+                                   .section(QStringLiteral(" \u00b7 "), 0, 0);
+        INFO(source.toStdString());
+        for (const char* english : {" and ", "the ", " from ", " is ours", " by ", "guidance",
+                                    "practice", " page", " rules", " notes"})
+            CHECK_FALSE(source.contains(QLatin1String(english)));
+    }
 }

@@ -13,11 +13,15 @@
 
 #include <QFontMetricsF>
 #include <QQuickItem>
+#include <QQuickWindow>
 
+#include "fixed_day.h"
+#include "real_day.h"
 #include "ruler.h"
 #include "scene.h"
 #include "scenes.h"
 
+using namespace cinder;
 using namespace cinder::face;
 using namespace cinder::face::scene;
 
@@ -142,7 +146,43 @@ void judge(const Glass& glass) {
                 glass.name, gaps.least, gaps.pairs);
 }
 
+/// The top edge of the first thing on the lead board that is `wanted`.
+double topOf(QQuickItem& root, const Wanted& wanted) {
+    auto* item = find(root, wanted);
+    REQUIRE(item != nullptr);
+    return item->mapRectToScene(item->boundingRect()).top();
+}
+
 }  // namespace
+
+TEST_CASE("on a phone no notice of a late day stands between what is touched and the crew") {
+    auto day = fixed::orchardLunch();
+    day.lateness = std::chrono::minutes(12);
+    day.notices.push_back({app::Notice::What::ReadOnly, {}, {}});
+    Loudspeaker sound;
+    NoMotor motor;
+    AnyScreen screen;
+    const SimulatedClock clock{day.now};
+    Face face(std::make_unique<fixed::FixedDoor>(day), clock, {sound, motor, screen}, {{}, {}});
+    REQUIRE(face.show());
+    static_cast<void>(face.draw({QStringLiteral("lead"),
+                                 {kPhone.width, kPhone.height},
+                                 kPhone.ppi,
+                                 QStringLiteral("noon"),
+                                 QStringLiteral("en")}));
+    settle(*face.window());
+    auto& root = *face.window()->contentItem();
+    const auto called = [](const char* name) {
+        return [name](QQuickItem& item) { return item.objectName() == QLatin1String(name); };
+    };
+    const double notice =
+        topOf(root, [](QQuickItem& item) { return typeOf(item) == "NoticeColumn"; });
+    const double crew = topOf(root, [](QQuickItem& item) { return typeOf(item) == "PersonPlate"; });
+
+    CHECK(notice < topOf(root, called("promise")));
+    CHECK(topOf(root, called("promise")) < topOf(root, called("moveBell")));
+    CHECK(topOf(root, called("moveBell")) < crew);
+}
 
 TEST_CASE("what is touched on a tablet is as large and as far apart as a glove needs") {
     judge(kTablet);

@@ -7,6 +7,7 @@
 #include "event/menu.h"
 #include "grate/layout.h"
 #include "quantity/trade.h"
+#include "quantity/worked.h"
 
 namespace cinder::quantity {
 
@@ -52,6 +53,7 @@ Figure oneGrate(Tally& tally, std::size_t index, Duration cooking, const cook::C
     figure.amount = {static_cast<double>(need.load.grams()), Unit::Grams};
     figure.formula = both("the larger of bed and top-ups, and heat / heating value / share used",
                           "lo mayor de cama y recargas, y calor / poder calorífico / parte usada");
+    figure.worked = both("the larger of {2} and {3}", "lo mayor de {2} y {3}");
     figure.source = {Origin::CommonPractice,
                      "EN 1860-2 limits (secondary), bed depth 75 mm and share of heat by practice"};
     const std::string path = "/kit/grates/" + std::to_string(index);
@@ -103,6 +105,7 @@ std::vector<Figure> reckonCharcoal(Tally& tally, const std::map<ResourceId, Dura
     load.name = both("Charcoal", "Carbón");
     load.amount = {grams, Unit::Grams};
     load.formula = both("sum over the grates", "suma de las parrillas");
+    load.worked = sumOf(parts.size());
     load.inputs = std::move(parts);
     load = tally.reckoned(std::move(load));
     Figure bags;
@@ -111,6 +114,7 @@ std::vector<Figure> reckonCharcoal(Tally& tally, const std::map<ResourceId, Dura
     bags.amount = {static_cast<double>(roundedUp(load.amount.value / bag.amount.value)),
                    Unit::Bags};
     bags.formula = both("charcoal / bag, rounded up", "carbón / bolsa, hacia arriba");
+    bags.worked = both("{0} / {1}, rounded up", "{0} / {1}, hacia arriba");
     bags.inputs = {load, bag};
     bags = tally.reckoned(std::move(bags));
     return {std::move(load), std::move(bags)};

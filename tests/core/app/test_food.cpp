@@ -371,6 +371,7 @@ TEST_CASE("an event made from another takes its stricter local limits along") {
     app::NewEvent wanted{
         day.session->documentOf(past).value(), {}, {day.clock.wall() + 24h, UtcOffset{}}, {}, past};
     REQUIRE(day.session->newDraft(wanted));
+    CHECK(day.session->limits().isLocal(safety::Degree::HotHold));
     REQUIRE(day.session->planDraft());
     const auto& limits = day.session->look()->food.limits;
     CHECK(limits.authority() == "Orchard County");

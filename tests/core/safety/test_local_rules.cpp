@@ -100,6 +100,28 @@ TEST_CASE("a shorter time the record judges by loses food sooner, whichever it i
         CHECK_FALSE(isJudged(span));
 }
 
+TEST_CASE("the minimum in force says whose it is") {
+    const Minimum published = minimumInForce(event::Food::GroundMeat, {});
+    // FDA Food Code 2022, 3-401.11(A)(2).
+    CHECK(published.temperature.celsius() == Approx(68));
+    CHECK(published.hold == 17s);
+    CHECK_FALSE(published.isLocal);
+    CHECK(published.source == "FDA Food Code 2022, 3-401.11(A)(2)");
+
+    // An invented authority.
+    const auto warmer = Limits::with({"Office", {{"cookGround", inCelsius(71)}}}).value();
+    const Minimum local = minimumInForce(event::Food::GroundMeat, warmer);
+    CHECK(local.temperature.celsius() == Approx(71));
+    CHECK(local.hold == 17s);
+    CHECK(local.isLocal);
+    CHECK(local.source == "Office; FDA Food Code 2022, 3-401.11(A)(2)");
+    CHECK_FALSE(minimumInForce(event::Food::Poultry, warmer).isLocal);
+
+    const auto longer = Limits::with({"Office", {{"cookGroundHold", Duration{30s}}}}).value();
+    CHECK(minimumInForce(event::Food::GroundMeat, longer).isLocal);
+    CHECK(minimumInForce(event::Food::GroundMeat, longer).hold == 30s);
+}
+
 TEST_CASE("no published limit can be made looser, on either scale") {
     for (const DegreeLimit& limit : publishedDegrees()) {
         const double off = limit.sense == Sense::AtLeast ? -0.1 : 0.1;
