@@ -64,6 +64,14 @@ std::int32_t Timeline::earliestFit(const std::uint64_t* demand, std::int32_t fro
     return horizon_;
 }
 
+bool Timeline::fits(const std::uint64_t* demand, std::int32_t from, std::int32_t until) const {
+    for (std::int32_t t = from; t < until; ++t)
+        for (std::int32_t w = 0; w < lanes_.words; ++w)
+            if ((((freeWord(t, w) | lanes_.guard) - demand[w]) & lanes_.guard) != lanes_.guard)
+                return false;
+    return true;
+}
+
 std::int64_t Timeline::freeAt(std::int32_t lane, std::int32_t at) const {
     const std::int32_t perWord = 64 / lanes_.bits;
     const std::int32_t shift = (lane % perWord) * lanes_.bits;

@@ -53,6 +53,8 @@ class Timeline {
     /// there is none.
     [[nodiscard]] std::int32_t earliestFit(const std::uint64_t* demand, std::int32_t from,
                                            std::int32_t length) const;
+    [[nodiscard]] bool fits(const std::uint64_t* demand, std::int32_t from,
+                            std::int32_t until) const;
     /// The most units of a lane that are ever free.
     [[nodiscard]] std::int64_t mostFree(std::int32_t lane) const;
     /// What is free at a slot, in lanes.

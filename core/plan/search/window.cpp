@@ -9,8 +9,7 @@ Window::Window(const Project& project, const Project& opposite)
       opposite_(opposite),
       timeline_(project.base),
       pushing_(opposite.base),
-      fuller_(std::max(project.horizon, opposite.horizon)),
-      emptier_(fuller_) {
+      freed_(std::max(project.horizon, opposite.horizon)) {
     const std::int32_t size = project.size();
     for (Member a = 0; a < size; ++a) {
         Range range{out_.size(), 0};

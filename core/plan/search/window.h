@@ -70,6 +70,7 @@ class Window {
     std::int32_t lay(const Move& move);
     void seeMove(const Move& move);
     void seeStart(Member j);
+    [[nodiscard]] bool comesNoEarlier(Member j) const;
     [[nodiscard]] bool keepsStart(Member j) const;
     void keep();
     void restore(std::int32_t from, std::int32_t laid);
@@ -106,9 +107,7 @@ class Window {
     Row<Slot> keptReady_;
     Row<Slot> keptStart_;
     std::int64_t keptClash_ = 0;
-    // While laying: where, of what is laid so far, there is now more or less than there was.
-    SlotSet fuller_;
-    SlotSet emptier_;
+    SlotSet freed_;  ///< while laying: where less is laid so far than there was
     Row<std::int32_t> place_;
     std::int64_t placements_ = 0;
 };

@@ -21,36 +21,38 @@ void Window::take(Member j) {
 /// Before anybody is laid anew: a member that goes back is out of the way of those that were behind
 /// it, one that comes forward finds those gone that were before it.
 void Window::seeMove(const Move& move) {
-    fuller_.clear();
-    emptier_.clear();
+    freed_.clear();
     const Range gone = move.isLater ? Range{move.places.end - 1, move.places.end}
                                     : Range{move.places.begin + 1, move.places.end};
     for (std::int32_t k = gone.begin; k < gone.end; ++k) {
         const Member j = order_[k];
-        emptier_.add(keptStart_[j], keptStart_[j] + project_.duration[j]);
+        freed_.add(keptStart_[j], keptStart_[j] + project_.duration[j]);
     }
 }
 
-/// Takes note of where a member was and is.
+/// Takes note of where a member was and is no more.
 void Window::seeStart(Member j) {
     const Slot length = project_.duration[j];
     const Slot was = keptStart_[j];
     const Slot is = start_[j];
-    if (is > was) {
-        emptier_.add(was, std::min(is, was + length));
-        fuller_.add(std::max(is, was + length), is + length);
-    } else {
-        emptier_.add(std::max(was, is + length), was + length);
-        fuller_.add(is, std::min(was, is + length));
-    }
+    if (is > was)
+        freed_.add(was, std::min(is, was + length));
+    else
+        freed_.add(std::max(was, is + length), was + length);
 }
 
-/// Whether a member, the same others laid before it as when it got the start that is kept, must get
-/// it again: its room is still free, and it has no other room before that.
+/// Whether a member, the same others laid before it as when it got the start that is kept, can find
+/// no room before that.
+bool Window::comesNoEarlier(Member j) const {
+    return ready_[j] >= keptReady_[j] && !freed_.meets(ready_[j], keptStart_[j]);
+}
+
+/// Whether it must get that start again.
 bool Window::keepsStart(Member j) const {
     const Slot at = keptStart_[j];
-    return ready_[j] >= keptReady_[j] && ready_[j] <= at && !emptier_.meets(ready_[j], at) &&
-           !fuller_.meets(at, at + project_.duration[j]);
+    return ready_[j] <= at && comesNoEarlier(j) &&
+           timeline_.fits(project_.demand.from(j * timeline_.lanes().words), at,
+                          at + project_.duration[j]);
 }
 
 /// Whether all that a move touches keeps its start: those between the places find no other room, or
@@ -58,9 +60,9 @@ bool Window::keepsStart(Member j) const {
 bool Window::changesNothing(const Move& move) {
     seeMove(move);
     const Range places = move.places;
-    if (!move.isLater) return keepsStart(order_[places.begin]);
+    if (!move.isLater) return comesNoEarlier(order_[places.begin]);
     return std::all_of(order_.from(places.begin), order_.from(places.end - 1),
-                       [&](Member j) { return keepsStart(j); });
+                       [&](Member j) { return comesNoEarlier(j); });
 }
 
 /// Lays the order from a move on, until the clash must exceed what is kept. Returns how many places
@@ -73,15 +75,14 @@ std::int32_t Window::lay(const Move& move) {
         const Member j = order_[k];
         if (k == places.end) {
             // The same are laid now as were: what differs is where.
-            fuller_.clear();
-            emptier_.clear();
+            freed_.clear();
             for (std::int32_t c = places.begin; c < places.end; ++c)
                 seeStart(order_[c]);
         }
         ready_[j] = readyAt(j);
         if (leastClash(j, ready_[j]) > keptClash_) return k;
         // The room that the mover itself left, when it goes back, is no other room for it.
-        if (j == mover && move.isLater) emptier_.clear();
+        if (j == mover && move.isLater) freed_.clear();
         start_[j] = keptStart_[j];
         if (!keepsStart(j)) {
             start_[j] = timeline_.earliestFit(project_.demand.from(j * timeline_.lanes().words),
@@ -91,8 +92,7 @@ std::int32_t Window::lay(const Move& move) {
         if (leastClash(j, start_[j]) > keptClash_) return k;
         if (start_[j] + project_.duration[j] > project_.horizon) return k;
         if (j == mover && !move.isLater) {
-            emptier_.clear();
-            fuller_.add(start_[j], start_[j] + project_.duration[j]);
+            freed_.clear();
         } else if (start_[j] != keptStart_[j]) {
             seeStart(j);
         }
