@@ -6,6 +6,7 @@
 
 #include <atomic>
 #include <functional>
+#include <list>
 #include <memory>
 #include <type_traits>
 #include <utility>
