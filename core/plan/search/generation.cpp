@@ -37,14 +37,12 @@ Generator::Generator(const Project& project, const Distances* distances)
     }
 }
 
-bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
-                         std::int32_t known) {
+bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
     timeline_.resetTo(project_.base);
     draft.makespan = 0;
     draft.lateness = 0;
-    const bool isWhole = project_.hasMaxLags
-                             ? generateWithLags(sequence, floor, draft)
-                             : generateInOrder(sequence, floor, draft, longest, known);
+    const bool isWhole = project_.hasMaxLags ? generateWithLags(sequence, floor, draft)
+                                             : generateInOrder(sequence, floor, draft, longest);
     if (project_.hasMaxLags) placements_ += project_.size();
     if (!isWhole) return false;
     for (Member j = 0; j < project_.size(); ++j) {
@@ -54,14 +52,11 @@ bool Generator::generate(const Sequence& sequence, Slot floor, Draft& draft, Slo
     return true;
 }
 
-bool Generator::generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
-                                std::int32_t known) {
+bool Generator::generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest) {
     const Arc* const arcs = project_.arcs.data();
-    for (std::int32_t k = 0; k < known; ++k)
-        commit(sequence.order[k], draft);
-    for (std::int32_t k = known; k < sequence.order.size(); ++k) {
-        const Member j = sequence.order[k];
-        ++placements_;
+    if (former_) former_->begin();
+    for (const Member j : sequence.order) {
+        if (!former_) ++placements_;
         Slot from = std::max(project_.earliest[j], floor);
         const Range into = project_.arcsInto[j];
         for (std::int32_t a = into.begin; a < into.end; ++a) {
@@ -73,7 +68,8 @@ bool Generator::generateInOrder(const Sequence& sequence, Slot floor, Draft& dra
         }
         if (project_.isPlain) {
             const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
-            const Slot at = timeline_.earliestFit(demand, from, project_.duration[j]);
+            const Slot at = former_ ? former_->lay(j, from, timeline_)
+                                    : timeline_.earliestFit(demand, from, project_.duration[j]);
             const Slot until = at + project_.duration[j];
             if (until > project_.horizon || at + tail_[j] > longest) return false;
             timeline_.occupy(demand, at, until);
@@ -85,6 +81,7 @@ bool Generator::generateInOrder(const Sequence& sequence, Slot floor, Draft& dra
         if (!place(j, from, taste, draft) || draft.start[j] + tail_[j] > longest) return false;
         commit(j, draft);
     }
+    if (former_) former_->end();
     return true;
 }
 

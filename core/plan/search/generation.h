@@ -11,6 +11,7 @@
 #include <optional>
 
 #include "plan/search/distances.h"
+#include "plan/search/former_pass.h"
 #include "plan/search/project.h"
 
 namespace cinder::plan::search {
@@ -48,20 +49,24 @@ class Generator {
     /// `project` must outlive the generator; `distances` is needed where there are maximum lags.
     Generator(const Project& project, const Distances* distances);
 
-    /// One pass. Nothing starts before `floor`; the first `known` of the order, where there are no
-    /// maximum lags, stay as `draft` has them. False when there is no room in the frame,
+    /// From now on each pass is held against the last whole one. For plain projects, where orders
+    /// differ little.
+    void rememberPasses() { former_.emplace(project_); }
+
+    /// One pass. Nothing starts before `floor`. False when there is no room in the frame,
     /// unscheduling went round in circles, or the makespan is bound to exceed `longest` (not
     /// foreseen where there are maximum lags); `draft` is then unusable. Does not allocate. Without
     /// maximum lags the order must respect the links.
-    bool generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest = kNoSlot,
-                  std::int32_t known = 0);
+    bool generate(const Sequence& sequence, Slot floor, Draft& draft, Slot longest = kNoSlot);
 
-    /// Members placed so far, over all passes; a pass that places one again counts it once.
-    [[nodiscard]] std::int64_t placements() const { return placements_; }
+    /// Members placed so far, over all passes; a pass that places one again counts it once, one
+    /// that is known to start as in the last pass counts for nothing.
+    [[nodiscard]] std::int64_t placements() const {
+        return placements_ + (former_ ? former_->sought() : 0);
+    }
 
   private:
-    bool generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest,
-                         std::int32_t known);
+    bool generateInOrder(const Sequence& sequence, Slot floor, Draft& draft, Slot longest);
     bool generateWithLags(const Sequence& sequence, Slot floor, Draft& draft);
     bool place(Member j, Slot from, std::uint8_t taste, Draft& draft);
     bool placeWhole(Member j, Slot from, std::uint8_t taste, Draft& draft);
@@ -81,6 +86,7 @@ class Generator {
     const Project& project_;
     const Distances* distances_;
     Timeline timeline_;
+    std::optional<FormerPass> former_;
     std::int64_t placements_ = 0;
     Row<Slot> tail_;  ///< least time from a member's start to the end of everything
     Row<std::int32_t> skillsOfPerson_;  ///< how many members a person could serve: scarcity

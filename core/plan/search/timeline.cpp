@@ -39,7 +39,6 @@ void Timeline::setFree(std::int32_t lane, std::int32_t from, std::int32_t until,
 
 std::int32_t Timeline::earliestFit(const std::uint64_t* demand, std::int32_t from,
                                    std::int32_t length) const {
-    const std::uint64_t guard = lanes_.guard;
     const std::uint64_t* const free = free_.data();
     const std::int32_t words = lanes_.words;
     std::int32_t start = from;
@@ -47,13 +46,13 @@ std::int32_t Timeline::earliestFit(const std::uint64_t* demand, std::int32_t fro
     while (start + length <= horizon_) {
         std::int32_t t = start + length - 1;
         if (words == 1) {
-            while (t >= known && (((free[t] | guard) - *demand) & guard) == guard)
+            while (t >= known && lanes_.suffices(free[t], *demand))
                 --t;
         } else {
             for (; t >= known; --t) {
                 bool fits = true;
                 for (std::int32_t w = 0; w < words; ++w)
-                    fits = fits && (((free[t * words + w] | guard) - demand[w]) & guard) == guard;
+                    fits = fits && lanes_.suffices(free[t * words + w], demand[w]);
                 if (!fits) break;
             }
         }
@@ -67,8 +66,7 @@ std::int32_t Timeline::earliestFit(const std::uint64_t* demand, std::int32_t fro
 bool Timeline::fits(const std::uint64_t* demand, std::int32_t from, std::int32_t until) const {
     for (std::int32_t t = from; t < until; ++t)
         for (std::int32_t w = 0; w < lanes_.words; ++w)
-            if ((((freeWord(t, w) | lanes_.guard) - demand[w]) & lanes_.guard) != lanes_.guard)
-                return false;
+            if (!lanes_.suffices(freeWord(t, w), demand[w])) return false;
     return true;
 }
 

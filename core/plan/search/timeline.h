@@ -22,6 +22,11 @@ struct Lanes {
     std::int32_t words = 1;
     std::int32_t bits = 16;  ///< per lane, guard included
     std::uint64_t guard = 0x8000800080008000ULL;
+
+    /// Whether a word of `free` covers one of `demand`, lane by lane.
+    [[nodiscard]] bool suffices(std::uint64_t free, std::uint64_t demand) const {
+        return (((free | guard) - demand) & guard) == guard;
+    }
 };
 
 /// A stretch of one person's work; the way to the next stretch comes on top.

@@ -9,6 +9,7 @@ Window::Window(const Project& project, const Project& opposite)
       opposite_(opposite),
       timeline_(project.base),
       pushing_(opposite.base),
+      pushedBefore_(opposite),
       freed_(std::max(project.horizon, opposite.horizon)) {
     const std::int32_t size = project.size();
     for (Member a = 0; a < size; ++a) {
@@ -24,6 +25,8 @@ Window::Window(const Project& project, const Project& opposite)
         weight_.add(kWhole / std::max<std::int64_t>(1, project.base.mostFree(lane)));
     use_.assign((std::max(project.horizon, opposite.horizon) + 2) * lanes.words, 0);
     zone_.assign(size, Zone::Before);
+    for (auto* row : {&clashBefore_, &keptClashBefore_})
+        row->assign(size + 1, 0);
     for (auto* row : {&after_, &order_, &keptOrder_, &place_})
         row->assign(size, 0);
     for (auto* row :
@@ -37,14 +40,13 @@ void Window::rankMembers() {
     Row<std::int32_t> open(size, 0);
     for (const Arc& arc : out_)
         ++open[arc.to];
-    Row<Member> ready;
     for (Member j = 0; j < size; ++j)
-        if (open[j] == 0) ready.add(j);
-    for (std::int32_t k = 0; k < ready.size(); ++k) {
-        const Member j = ready[k];
+        if (open[j] == 0) ranked_.add(j);
+    for (std::int32_t k = 0; k < ranked_.size(); ++k) {
+        const Member j = ranked_[k];
         rank_[j] = k;
         for (std::int32_t a = arcsOutOf_[j].begin; a < arcsOutOf_[j].end; ++a)
-            if (--open[out_[a].to] == 0) ready.add(out_[a].to);
+            if (--open[out_[a].to] == 0) ranked_.add(out_[a].to);
     }
 }
 
@@ -60,6 +62,7 @@ bool Window::open(const Row<Member>& order, const Draft& draft, Range range) {
     for (std::int32_t k = range.end; k < order.size(); ++k)
         after_.add(order[k]);
     std::copy_n(order.from(range.begin), count_, order_.data());
+    place({0, count_});
     pushAfter(draft);
     boundMembers(draft);
     if (!occupyBefore(draft)) return false;
@@ -68,9 +71,10 @@ bool Window::open(const Row<Member>& order, const Draft& draft, Range range) {
         const Member j = order_[k];
         start_[j] = draft.start[j];
         ready_[j] = readyAt(j);
+        clashBefore_[k] = clash_;
         put(j);
     }
-    keep();
+    keep(0);
     return true;
 }
 
@@ -81,6 +85,7 @@ void Window::pushAfter(const Draft& draft) {
                                                   : rank_[a] > rank_[b];
     });
     pushing_.resetTo(opposite_.base);
+    pushedBefore_.begin();
     std::fill(use_.begin(), use_.end(), std::uint64_t{0});
     const std::int32_t words = pushing_.lanes().words;
     firstUse_ = makespan_;
@@ -90,7 +95,7 @@ void Window::pushAfter(const Draft& draft) {
             from = std::max(from, pushed_[opposite_.arcs[a].from] + opposite_.arcs[a].lag);
         const std::uint64_t* const demand = opposite_.demand.from(j * words);
         const Slot length = project_.duration[j];
-        pushed_[j] = pushing_.earliestFit(demand, from, length);
+        pushed_[j] = pushedBefore_.lay(j, from, pushing_);
         pushing_.occupy(demand, pushed_[j], pushed_[j] + length);
         latest_[j] = makespan_ - pushed_[j] - length;
         firstUse_ = std::min(firstUse_, latest_[j]);
@@ -98,7 +103,7 @@ void Window::pushAfter(const Draft& draft) {
             for (std::int32_t w = 0; w < words; ++w)
                 use_[t * words + w] += demand[w];
     }
-    placements_ += after_.size();
+    pushedBefore_.end();
 }
 
 void Window::boundMembers(const Draft& draft) {
@@ -142,23 +147,50 @@ bool Window::occupyBefore(const Draft& draft) {
     return shortageBetween(0, lastBefore_, 1) == 0;
 }
 
-/// What those after the window, `shift` slots earlier, lack at a slot; with `more` in use there.
-std::int64_t Window::shortage(Slot at, Slot shift, const std::uint64_t* more) const {
+/// The sum over the lanes of a word of what `measure` says of their bits' place, weighted.
+template <class Measure>
+std::int64_t Window::sumOfLanes(std::int32_t word, Measure measure) const {
     const Lanes& lanes = timeline_.lanes();
     const std::uint64_t lane = (std::uint64_t{1} << (lanes.bits - 1)) - 1;
+    const std::int32_t perWord = 64 / lanes.bits;
+    std::int64_t sum = 0;
+    for (std::int32_t l = 0; l < perWord; ++l) {
+        const auto unitsOf = [&](std::uint64_t lanesOfWord) {
+            return static_cast<std::int64_t>(lanesOfWord >> (l * lanes.bits) & lane);
+        };
+        sum += measure(unitsOf) * weight_[word * perWord + l];
+    }
+    return sum;
+}
+
+/// What those after the window, `shift` slots earlier, lack at a slot.
+std::int64_t Window::shortage(Slot at, Slot shift) const {
+    const Lanes& lanes = timeline_.lanes();
     std::int64_t sum = 0;
     for (std::int32_t w = 0; w < lanes.words; ++w) {
         const std::uint64_t use = use_[(at + shift) * lanes.words + w];
-        if (use == 0) continue;
-        const std::uint64_t free =
-            timeline_.freeWord(at, w) - (more == nullptr ? std::uint64_t{0} : more[w]);
-        if ((((free | lanes.guard) - use) & lanes.guard) == lanes.guard) continue;
-        const std::int32_t perWord = 64 / lanes.bits;
-        for (std::int32_t l = 0; l < perWord; ++l) {
-            const auto wanted = static_cast<std::int64_t>(use >> (l * lanes.bits) & lane);
-            const auto there = static_cast<std::int64_t>(free >> (l * lanes.bits) & lane);
-            if (wanted > there) sum += (wanted - there) * weight_[w * perWord + l];
-        }
+        const std::uint64_t free = timeline_.freeWord(at, w);
+        if (use == 0 || lanes.suffices(free, use)) continue;
+        sum += sumOfLanes(w, [&](const auto& unitsOf) {
+            return std::max(std::int64_t{0}, unitsOf(use) - unitsOf(free));
+        });
+    }
+    return sum;
+}
+
+/// How much more they lack there, a slot earlier, with `demand` in use.
+std::int64_t Window::shortageDueTo(const std::uint64_t* demand, Slot at) const {
+    const Lanes& lanes = timeline_.lanes();
+    std::int64_t sum = 0;
+    for (std::int32_t w = 0; w < lanes.words; ++w) {
+        const std::uint64_t use = use_[(at + 1) * lanes.words + w];
+        const std::uint64_t free = timeline_.freeWord(at, w);
+        const std::uint64_t left = free - demand[w];
+        if (use == 0 || lanes.suffices(left, use)) continue;
+        sum += sumOfLanes(w, [&](const auto& unitsOf) {
+            return std::max(std::int64_t{0}, unitsOf(use) - unitsOf(left)) -
+                   std::max(std::int64_t{0}, unitsOf(use) - unitsOf(free));
+        });
     }
     return sum;
 }
@@ -166,7 +198,7 @@ std::int64_t Window::shortage(Slot at, Slot shift, const std::uint64_t* more) co
 std::int64_t Window::shortageBetween(Slot from, Slot until, Slot shift) const {
     std::int64_t sum = 0;
     for (Slot t = std::max(from, firstUse_ - shift); t < std::min(until, makespan_ - shift); ++t)
-        sum += shortage(t, shift, nullptr);
+        sum += shortage(t, shift);
     return sum;
 }
 
@@ -186,7 +218,7 @@ std::int64_t Window::clashOf(Member j) const {
     const std::uint64_t* const demand = project_.demand.from(j * timeline_.lanes().words);
     std::int64_t clash = kWhole * std::max(0, at + 1 - latest_[j]);
     for (Slot t = std::max(at, firstUse_ - 1); t < std::min(finish, makespan_ - 1); ++t)
-        clash += shortage(t, 1, demand) - shortage(t, 1, nullptr);
+        clash += shortageDueTo(demand, t);
     return clash;
 }
 

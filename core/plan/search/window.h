@@ -14,6 +14,7 @@
 /// Scheduling Problem", Operations Research 55 (2007); from memory. The clash is our own.
 
 #include "base/rng.h"
+#include "plan/search/former_pass.h"
 #include "plan/search/generation.h"
 #include "plan/search/slot_set.h"
 
@@ -41,13 +42,14 @@ class Window {
     /// The starts as laid last, one slot shorter when `isShorter`.
     void readStarts(Row<Slot>& start) const;
 
-    /// Members before others, links respected.
-    [[nodiscard]] const Row<std::int32_t>& rank() const { return rank_; }
+    /// All members, links respected.
+    [[nodiscard]] const Row<Member>& ranked() const { return ranked_; }
     /// Start times sought so far; a start that is kept counts for nothing.
-    [[nodiscard]] std::int64_t placements() const { return placements_; }
+    [[nodiscard]] std::int64_t placements() const { return placements_ + pushedBefore_.sought(); }
 
   private:
     static constexpr std::int64_t kWhole = 1000;  ///< the clash of one slot of a whole resource
+    static constexpr std::int64_t kUnknown = -1;
     enum class Zone : std::uint8_t { Before, Window, After };
     /// One member taken to another place, and the places in which the order changed by that.
     struct Move {
@@ -62,23 +64,28 @@ class Window {
     [[nodiscard]] std::int64_t clashOf(Member j) const;
     bool occupyBefore(const Draft& draft);
     [[nodiscard]] Slot readyAt(Member j) const;
-    [[nodiscard]] std::int64_t shortage(Slot at, Slot shift, const std::uint64_t* more) const;
+    template <class Measure>
+    [[nodiscard]] std::int64_t sumOfLanes(std::int32_t word, Measure measure) const;
+    [[nodiscard]] std::int64_t shortage(Slot at, Slot shift) const;
+    [[nodiscard]] std::int64_t shortageDueTo(const std::uint64_t* demand, Slot at) const;
     [[nodiscard]] std::int64_t shortageBetween(Slot from, Slot until, Slot shift) const;
     void put(Member j);
-    void take(Member j);
+    void takeFrom(std::int32_t place);
     [[nodiscard]] bool changesNothing(const Move& move);
     std::int32_t lay(const Move& move);
     void seeMove(const Move& move);
     void seeStart(Member j);
     [[nodiscard]] bool comesNoEarlier(Member j) const;
     [[nodiscard]] bool keepsStart(Member j) const;
-    void keep();
+    void place(Range range);
+    void keep(std::int32_t from);
     void restore(std::int32_t from, std::int32_t laid);
     Move move(Rng& rng);
 
     const Project& project_;
     const Project& opposite_;
-    Row<std::int32_t> rank_;
+    Row<Member> ranked_;
+    Row<std::int32_t> rank_;  ///< place in that
     Row<Range> arcsOutOf_;
     Row<Arc> out_;
     Row<std::int64_t> weight_;  ///< per lane: one slot of one unit
@@ -99,17 +106,20 @@ class Window {
     Slot lastBefore_ = 0;     ///< the last finish before the window
     Timeline timeline_;       ///< with those before the window, and the window as laid
     Timeline pushing_;        ///< of the opposite direction
+    FormerPass pushedBefore_;
     Row<Member> order_;
     Row<Slot> ready_;  ///< the earliest start that links allow
     Row<Slot> start_;
     std::int64_t clash_ = 0;
+    Row<std::int64_t> clashBefore_;  ///< per place, of those laid before it
     Row<Member> keptOrder_;
     Row<Slot> keptReady_;
     Row<Slot> keptStart_;
+    Row<std::int64_t> keptClashBefore_;  ///< or `kUnknown`
     std::int64_t keptClash_ = 0;
-    SlotSet freed_;  ///< while laying: where less is laid so far than there was
-    Row<std::int32_t> place_;
-    std::int64_t placements_ = 0;
+    SlotSet freed_;                ///< while laying: where less is laid so far than there was
+    Row<std::int32_t> place_;      ///< in the order
+    std::int64_t placements_ = 0;  ///< while laying
 };
 
 }  // namespace cinder::plan::search

@@ -12,10 +12,19 @@ std::int64_t Window::leastClash(Member j, Slot at) const {
     return clash_ + kWhole * std::max(0, at + 1 - due_[j]);
 }
 
-void Window::take(Member j) {
-    timeline_.release(project_.demand.from(j * timeline_.lanes().words), start_[j],
-                      start_[j] + project_.duration[j]);
-    clash_ -= clashOf(j);
+/// Takes all from a place of the kept order on.
+void Window::takeFrom(std::int32_t place) {
+    std::int32_t known = place;
+    while (keptClashBefore_[known] == kUnknown)
+        ++known;
+    clash_ = keptClashBefore_[known];
+    for (std::int32_t k = count_ - 1; k >= place; --k) {
+        const Member j = keptOrder_[k];
+        timeline_.release(project_.demand.from(j * timeline_.lanes().words), start_[j],
+                          start_[j] + project_.duration[j]);
+        if (k < known) clash_ -= clashOf(j);
+    }
+    keptClashBefore_[place] = clash_;
 }
 
 /// Before anybody is laid anew: a member that goes back is out of the way of those that were behind
@@ -96,6 +105,7 @@ std::int32_t Window::lay(const Move& move) {
         } else if (start_[j] != keptStart_[j]) {
             seeStart(j);
         }
+        clashBefore_[k] = clash_;
         put(j);
         if (clash_ > keptClash_) return k + 1;
     }
@@ -105,8 +115,6 @@ std::int32_t Window::lay(const Move& move) {
 /// Moves one member to another place that the links allow; no place when nothing moved.
 Window::Move Window::move(Rng& rng) {
     constexpr int kTries = 20;
-    for (std::int32_t k = 0; k < count_; ++k)
-        place_[order_[k]] = k;
     for (int n = 0; n < kTries; ++n) {
         const auto k = static_cast<std::int32_t>(rng.below(static_cast<std::uint32_t>(count_)));
         const Member j = order_[k];
@@ -124,17 +132,28 @@ Window::Move Window::move(Rng& rng) {
         Member* const order = order_.data();
         if (to < k) {
             std::rotate(order + to, order + k, order + k + 1);
+            place({to, k + 1});
             return {{to, k + 1}, false};
         }
         std::rotate(order + k, order + k + 1, order + to + 1);
+        place({k, to + 1});
         return {{k, to + 1}, true};
     }
     return {};
 }
 
-void Window::keep() {
-    std::copy_n(order_.data(), count_, keptOrder_.data());
-    for (std::int32_t k = 0; k < count_; ++k) {
+/// Takes note of the places of the order.
+void Window::place(Range range) {
+    for (std::int32_t k = range.begin; k < range.end; ++k)
+        place_[order_[k]] = k;
+}
+
+/// Keeps what is laid from a place on.
+void Window::keep(std::int32_t from) {
+    clashBefore_[count_] = clash_;
+    std::copy(clashBefore_.from(from), clashBefore_.from(count_ + 1), keptClashBefore_.from(from));
+    std::copy(order_.from(from), order_.from(count_), keptOrder_.from(from));
+    for (std::int32_t k = from; k < count_; ++k) {
         keptReady_[order_[k]] = ready_[order_[k]];
         keptStart_[order_[k]] = start_[order_[k]];
     }
@@ -149,6 +168,7 @@ void Window::restore(std::int32_t from, std::int32_t laid) {
         timeline_.release(demand(j), start_[j], start_[j] + project_.duration[j]);
     }
     std::copy(keptOrder_.from(from), keptOrder_.from(count_), order_.from(from));
+    place({from, count_});
     for (std::int32_t k = from; k < count_; ++k) {
         const Member j = order_[k];
         ready_[j] = keptReady_[j];
@@ -168,17 +188,18 @@ void Window::improve(Rng& rng, std::int64_t placements, std::int32_t patience) {
         if (changesNothing(moved)) {
             std::copy(order_.from(places.begin), order_.from(places.end),
                       keptOrder_.from(places.begin));
+            std::fill(keptClashBefore_.from(places.begin + 1), keptClashBefore_.from(places.end),
+                      kUnknown);
             continue;
         }
-        for (std::int32_t k = count_ - 1; k >= places.begin; --k)
-            take(keptOrder_[k]);
+        takeFrom(places.begin);
         const std::int32_t laid = lay(moved);
         if (laid < count_ || clash_ > keptClash_) {
             restore(places.begin, laid);
             continue;
         }
         if (clash_ < keptClash_) waited = 0;
-        keep();
+        keep(places.begin);
     }
 }
 

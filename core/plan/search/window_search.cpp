@@ -1,6 +1,7 @@
 #include "plan/search/window_search.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace cinder::plan::search {
 
@@ -11,8 +12,9 @@ WindowSearch::WindowSearch(const Arena& arena, std::uint64_t seed)
     windows_.emplace_back(arena.backward, arena.forward);
     windows_.emplace_back(arena.forward, arena.backward);
     sequence_.order.assign(arena.backward.size(), 0);
-    laidOrder_ = sequence_.order;
-    laidStart_.assign(arena.backward.size(), 0);
+    placeOfStart_.assign(std::max(arena.backward.horizon, arena.forward.horizon) + 2, 0);
+    for (Generator& maker : makers_)
+        maker.rememberPasses();
 }
 
 std::int64_t WindowSearch::passes() const {
@@ -22,33 +24,20 @@ std::int64_t WindowSearch::passes() const {
     return placements / std::max(1, arena_.backward.size());
 }
 
+/// By start; of those that start together, who must be before others is.
 void WindowSearch::sortByStart() {
-    const Row<std::int32_t>& rank = windows_[side_].rank();
-    for (Member j = 0; j < draft_.start.size(); ++j)
-        sequence_.order[j] = j;
-    std::sort(sequence_.order.begin(), sequence_.order.end(), [&](Member a, Member b) {
-        return draft_.start[a] != draft_.start[b] ? draft_.start[a] < draft_.start[b]
-                                                  : rank[a] < rank[b];
-    });
-}
-
-/// How many are first in the order as they were after the last pass, and start when they did: those
-/// before a window.
-std::int32_t WindowSearch::known() const {
-    std::int32_t count = 0;
-    while (isLaid_ && count < laidOrder_.size() && sequence_.order[count] == laidOrder_[count] &&
-           draft_.start[laidOrder_[count]] == laidStart_[laidOrder_[count]])
-        ++count;
-    return count;
+    std::fill(placeOfStart_.begin(), placeOfStart_.end(), 0);
+    for (const Slot start : draft_.start)
+        ++placeOfStart_[start + 1];
+    std::partial_sum(placeOfStart_.begin(), placeOfStart_.end(), placeOfStart_.begin());
+    for (const Member j : windows_[side_].ranked())
+        sequence_.order[placeOfStart_[draft_.start[j]]++] = j;
 }
 
 /// A pass in the order there is; false when it would be longer than `longest`.
 bool WindowSearch::generate(Slot longest) {
-    if (!makers_[side_].generate(sequence_, 0, draft_, longest, known())) return false;
+    if (!makers_[side_].generate(sequence_, 0, draft_, longest)) return false;
     sortByStart();
-    laidOrder_ = sequence_.order;
-    laidStart_ = draft_.start;
-    isLaid_ = true;
     return true;
 }
 
@@ -61,7 +50,6 @@ void WindowSearch::turn() {
     mirror(project(side_), draft_, kept_);
     std::swap(draft_, kept_);
     side_ = side_ == kBackward ? kForward : kBackward;
-    isLaid_ = false;
     justify();
 }
 
@@ -98,7 +86,6 @@ void WindowSearch::run(const Limits& limits, Draft& best) {
     constexpr double kStray = 0.02;  // of the makespan, in the beginning
     side_ = kBackward;
     draft_ = best;
-    isLaid_ = false;
     justify();
     while (passes() < limits.schedules && best.makespan > limits.bound &&
            !(limits.endNow && limits.endNow())) {

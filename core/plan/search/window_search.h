@@ -30,7 +30,6 @@ class WindowSearch {
         return side == kBackward ? arena_.backward : arena_.forward;
     }
     void sortByStart();
-    [[nodiscard]] std::int32_t known() const;
     bool generate(Slot longest = kNoSlot);
     void justify();
     void turn();
@@ -44,10 +43,7 @@ class WindowSearch {
     Sequence sequence_;
     Draft draft_;  ///< of `side_`; its order is `sequence_`
     Draft kept_;
-    // Of the last pass, in its direction; empty of meaning before the first.
-    Row<Member> laidOrder_;
-    Row<Slot> laidStart_;
-    bool isLaid_ = false;
+    Row<std::int32_t> placeOfStart_;  ///< while sorting: the next place of those that start there
 };
 
 }  // namespace cinder::plan::search

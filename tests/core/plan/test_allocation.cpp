@@ -3,10 +3,12 @@
 #include <cstdlib>
 #include <new>
 
+#include "crowded_kitchen.h"
 #include "invented_day.h"
 #include "orchard.h"
 #include "plan/bell_side.h"
 #include "plan/search/evolution.h"
+#include "plan/search/window_search.h"
 
 namespace {
 
@@ -46,20 +48,39 @@ using namespace cinder::plan::test;
 
 namespace {
 
-/// Allocations of the search over two thousand schedules once it has warmed up.
-long allocationsOf(const Problem& problem) {
+std::unique_ptr<search::Arena> groundOf(const Problem& problem) {
     search::Division division;
     for (const BellSide side : bellSides(problem)) {
         division.isMember.push_back(side != BellSide::After);
         division.isAbsent.push_back(side == BellSide::After);
     }
     division.fixed.tasks.resize(problem.tasks.size());
-    const auto arena = search::makeArena(problem, division);
+    auto arena = search::makeArena(problem, division);
     REQUIRE(arena.has_value());
+    return std::make_unique<search::Arena>(std::move(*arena));
+}
+
+/// Allocations of the search over two thousand schedules once it has warmed up.
+long allocationsOf(const Problem& problem) {
+    const auto arena = groundOf(problem);
     search::Evolution evolution(problem, *arena, 1);
     evolution.run({300, 0, {}});
     const long before = allocations;
     evolution.run({2300, 0, {}});
+    return allocations - before;
+}
+
+/// Allocations of a walk through windows from its first step on.
+long allocationsOfWindows(const Problem& problem) {
+    const auto arena = groundOf(problem);
+    REQUIRE(arena->backward.isPlain);
+    search::Evolution evolution(problem, *arena, 1);
+    evolution.run({30, 0, {}});
+    REQUIRE(evolution.best() != nullptr);
+    search::Draft draft = *evolution.best();
+    search::WindowSearch windows(*arena, 1);
+    const long before = allocations;
+    windows.run({500, 0, {}}, draft);
     return allocations - before;
 }
 
@@ -72,4 +93,8 @@ TEST_CASE("the search takes no memory while it breeds") {
     CHECK(allocationsOf(smallLunch()) == 0);
     for (std::uint64_t seed = 1; seed <= 5; ++seed)
         CHECK(allocationsOf(inventDay(seed, 30, 3)) == 0);
+}
+
+TEST_CASE("the search takes no memory while it walks through windows") {
+    CHECK(allocationsOfWindows(crowdedKitchen(1)) == 0);
 }
