@@ -436,6 +436,21 @@
     </message>
 </context>
 <context>
+    <name>LateNow</name>
+    <message>
+        <source>As the day runs now</source>
+        <translation>Tal como va el día</translation>
+    </message>
+    <message>
+        <source>Weakest link: %1, %2</source>
+        <translation>Punto más débil: %1, %2</translation>
+    </message>
+    <message>
+        <source>The lead board plans again or moves the bell.</source>
+        <translation>En el tablero del jefe se replanifica o se mueve la campana.</translation>
+    </message>
+</context>
+<context>
     <name>LeadBoard</name>
     <message>
         <source>Lead</source>
@@ -1096,6 +1111,10 @@
     <message>
         <source>What would shorten the line</source>
         <translation>Qué acortaría la fila</translation>
+    </message>
+    <message>
+        <source>As it was promised before the day</source>
+        <translation>Como se prometió antes del día</translation>
     </message>
 </context>
 <context>
@@ -4781,10 +4800,6 @@
         <translation>El último toque no se guardó: el aparato está lleno. Libere espacio.</translation>
     </message>
     <message>
-        <source>%1 will wait %2 longer than it may.</source>
-        <translation>%1 esperará %2 más de lo permitido.</translation>
-    </message>
-    <message>
         <source>A task</source>
         <translation>Una tarea</translation>
     </message>
@@ -4991,6 +5006,10 @@
     <message>
         <source>Published minimum %1</source>
         <translation>Mínimo publicado %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 too long before what follows.</source>
+        <translation>%1: %2 de más antes de lo que sigue.</translation>
     </message>
 </context>
 </TS>

@@ -309,7 +309,7 @@ QString Words::notice(const app::Notice& notice, const app::Snapshot& day) const
         case What::DiskFull:
             return tr("The last touch could not be saved: the device is full. Free some space.");
         case What::MaximumLag:
-            return tr("%1 will wait %2 longer than it may.")
+            return tr("%1: %2 too long before what follows.")
                 .arg(card != nullptr ? title(*card) : tr("A task"), span(notice.amount));
         case What::NewerVersion:
             return tr("Made by a newer Cinderbell: shown, not changed.");

@@ -15,6 +15,8 @@ Flickable {
     signal back()
 
     readonly property real share: root.isNarrow || !root.hasLine ? all.width : (all.width - Space.wide) / 2
+    /// The answer is of the day as it was to be; a day that has got late says so first.
+    readonly property bool isOvertaken: root.day.line.isLate && root.day.line.ready !== ""
     readonly property bool hasLine: root.promise.line.through !== ""
 
     contentHeight: all.height + 2 * Space.wide
@@ -54,6 +56,8 @@ Flickable {
                 width: root.share
                 spacing: Space.gap
 
+                LateNow { width: parent.width; visible: root.isOvertaken; day: root.day }
+                Heading { width: parent.width; visible: root.isOvertaken; text: qsTr("As it was promised before the day") }
                 Item {
                     width: parent.width
                     height: said.height + 2 * Space.margin

@@ -115,6 +115,25 @@ void setGuestsWhileOthersPack(const Glass& glass) {
     CHECK(walk.guests().adults == before.adults + 5);
 }
 
+/// From the plate that says how late a day has got, the answer that was given before it must not
+/// read as if it were of now.
+void askHowLateItIs(const Glass& glass) {
+    PlannedWalk walk(glass, kLate);
+    walk.openTheOrchard(text("Lead"));
+    walk.hearCalls();
+    walk.go(text("Lead"));
+    const auto line = walk.app.day().line();
+    REQUIRE(line.isLate);
+    walk.touch(walk.button(line.ready + text(" · ") + line.spare));
+    walk.app.settlePlan();
+    REQUIRE(walk.isAt(text("Promise")));
+    REQUIRE(walk.promise().isKept());
+    CHECK(isReadable(walk.app.root(), text("As the day runs now")));
+    CHECK(isReadable(walk.app.root(),
+                     walk.app.day().line().ready + text(" · ") + walk.app.day().line().spare));
+    CHECK(isReadable(walk.app.root(), text("As it was promised before the day")));
+}
+
 /// The orchard lunch, but the crew may only come twenty minutes later.
 std::string lateOrchard() {
     QFile file(QStringLiteral(CINDER_SOURCE "/demo-data/orchard-harvest-lunch.json"));
@@ -185,6 +204,14 @@ TEST_CASE("the rest is planned again around what is begun meanwhile, on a tablet
 
 TEST_CASE("the rest is planned again around what is begun meanwhile, on a phone") {
     planAgainWhileOthersWork(kPhone);
+}
+
+TEST_CASE("a late day comes before what was promised, on a tablet") {
+    askHowLateItIs(kTablet);
+}
+
+TEST_CASE("a late day comes before what was promised, on a phone") {
+    askHowLateItIs(kPhone);
 }
 
 TEST_CASE("other guests are planned for while the van is loaded, on a tablet") {
