@@ -80,16 +80,6 @@ class Joining {
     RunSheet sheet_;
 };
 
-/// By how much everything is late when everybody goes on as planned.
-Duration projectedDelay(const Remaining& remaining) {
-    const RunSheet& sheet = remaining.sheet;
-    const plan::Dispatch dispatch(sheet.problem, sheet.schedule);
-    const Duration serve = remaining.serve - sheet.bell;
-    const auto projected =
-        dispatch.project(remaining.actuals, remaining.now - sheet.bell, serve, remaining.durations);
-    return std::chrono::ceil<HalfMinutes>(dispatch.readyAt(projected) - serve);
-}
-
 /// By how much later than promised a plan may serve, the least first: by what the search missed
 /// the promise, by what going on as planned would, and from there on in growing steps.
 std::vector<Duration> delaysToTry(const Remaining& remaining, const plan::NoPlan& missed) {
@@ -108,6 +98,15 @@ std::vector<Duration> delaysToTry(const Remaining& remaining, const plan::NoPlan
 
 bool Remaining::tellsTheSameAs(const Remaining& other) const {
     return serve == other.serve && actuals == other.actuals && sheet == other.sheet;
+}
+
+Duration projectedDelay(const Remaining& remaining) {
+    const RunSheet& sheet = remaining.sheet;
+    const plan::Dispatch dispatch(sheet.problem, sheet.schedule);
+    const Duration serve = remaining.serve - sheet.bell;
+    const auto projected =
+        dispatch.project(remaining.actuals, remaining.now - sheet.bell, serve, remaining.durations);
+    return std::chrono::ceil<HalfMinutes>(dispatch.readyAt(projected) - serve);
 }
 
 Remaining remainingAt(const Day& day, Instant now, const FireForecast* fire) {

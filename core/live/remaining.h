@@ -28,6 +28,10 @@ struct Remaining {
 [[nodiscard]] Remaining remainingAt(const Day& day, Instant now,
                                     const FireForecast* fire = nullptr);
 
+/// By how much the serve time is missed when everybody goes on as planned; negative: in time by
+/// that.
+[[nodiscard]] Duration projectedDelay(const Remaining& remaining);
+
 /// The whole sheet with what has happened in the place of what was planned, and the rest planned
 /// again near to what everybody was told (plan::replan). When the serve time cannot be met, the
 /// plan is for the first one found, within hours, that can: the bell of the new sheet is then later

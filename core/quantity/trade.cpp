@@ -39,7 +39,7 @@ constexpr TradeFact kFacts[] = {
     {"trade/line-minutes", "A hundred guests pass the line in", "Cien personas pasan la línea en",
      15, Unit::Minutes, CommonPractice, kNoSource},
     {"trade/charcoal-bag", "One bag of lump charcoal", "Una bolsa de carbón de leña", 18144,
-     Unit::Grams, CommonPractice, "common practice - no source, 40 lb"},
+     Unit::Grams, CommonPractice, kNoSource},
 };
 
 }  // namespace

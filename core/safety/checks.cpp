@@ -29,6 +29,10 @@ std::string_view wordOf(Occasion occasion) {
 /// Just before the line opens. Common practice - no source.
 constexpr std::chrono::minutes kBeforeService{10};
 
+/// No event goes on so long after its bell. A device whose clock is years wrong would
+/// ask for checks without end.
+constexpr std::chrono::hours kLongestAfter{24};
+
 /// Lays the checks of one dish along its day.
 class Calendar {
   public:
@@ -50,18 +54,20 @@ class Calendar {
         last_ = from;
         holdUntil(ready, plan_.isServedHot);
         add(Occasion::BeforeService, holding(plan_.isServedHot), std::max(ready, from));
-        for (Instant due = plan_.serve + every_; due < plan_.serviceEnd; due += every_)
+        for (Instant due = plan_.serve + every_; due < std::min(plan_.serviceEnd, last());
+             due += every_)
             add(Occasion::DuringService, holding(plan_.isServedHot), due);
         add(Occasion::Strike, holding(plan_.isServedHot), plan_.serviceEnd);
         return std::move(checks_);
     }
 
   private:
+    [[nodiscard]] Instant last() const { return plan_.serve + kLongestAfter; }
     static Purpose holding(bool isHot) { return isHot ? Purpose::HoldHot : Purpose::HoldCold; }
 
     /// Leaves out a check that the next occasion would follow within the time a reading counts.
     void holdUntil(Instant end, bool isHot) {
-        for (Instant due = last_ + every_; due + kCheckAhead < end; due += every_)
+        for (Instant due = last_ + every_; due + kCheckAhead < std::min(end, last()); due += every_)
             add(Occasion::Hold, holding(isHot), due);
         last_ = std::max(last_, end);
     }
