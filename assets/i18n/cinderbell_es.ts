@@ -446,8 +446,20 @@
         <translation>Punto más débil: %1, %2</translation>
     </message>
     <message>
-        <source>The lead board plans again or moves the bell.</source>
-        <translation>En el tablero del jefe se replanifica o se mueve la campana.</translation>
+        <source>What would help from now on</source>
+        <translation>Qué ayudaría desde ahora</translation>
+    </message>
+    <message>
+        <source>Reckoning: every answer is planned, not guessed …</source>
+        <translation>Calculando: cada respuesta se planifica, no se adivina …</translation>
+    </message>
+    <message>
+        <source>No single change was found that helps. Move the bell, and tell the client early.</source>
+        <translation>No se halló ningún cambio que ayude por sí solo. Mueva la campana y avise pronto al cliente.</translation>
+    </message>
+    <message>
+        <source>The lead board plans again or moves the bell; a step is skipped on its own board.</source>
+        <translation>En el tablero del jefe se replanifica o se mueve la campana; un paso se omite en su tablero.</translation>
     </message>
 </context>
 <context>
@@ -4591,6 +4603,29 @@
     <message>
         <source>No step asks for it: look around yourself.</source>
         <translation>Ningún paso lo pide: revise usted el lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::WaysOut</name>
+    <message>
+        <source>Plan again</source>
+        <translation>Replanificar</translation>
+    </message>
+    <message>
+        <source>One person more from now on: %1</source>
+        <translation>Una persona más desde ahora: %1</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Omitir: %1</translation>
+    </message>
+    <message>
+        <source>ready by the bell</source>
+        <translation>listo a la campana</translation>
+    </message>
+    <message>
+        <source>ready %1, %2 late</source>
+        <translation>listo %1, %2 tarde</translation>
     </message>
 </context>
 <context>

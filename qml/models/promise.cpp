@@ -13,7 +13,7 @@ Duration toDuration(plan::HalfMinutes amount) {
 }  // namespace
 
 Promise::Promise(Door& door, Settings& settings, QObject* parent)
-    : QObject(parent), door_(door), words_(settings) {
+    : QObject(parent), door_(door), words_(settings), waysOut_(door, settings, this) {
     connect(&settings, &Settings::changed, this, [this] { tell(); });
 }
 

@@ -12,6 +12,7 @@
 #include "door.h"
 #include "planned_touch.h"
 #include "promise_line.h"
+#include "ways_out.h"
 
 namespace cinder::face {
 
@@ -31,6 +32,8 @@ class Promise : public QObject {
     Q_PROPERTY(QString weakest READ weakest NOTIFY changed)
     /// Why there is no answer, or why an option was not taken.
     Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+    /// For a day that runs late: what would help from now on.
+    Q_PROPERTY(cinder::face::WaysOut* waysOut READ waysOut CONSTANT)
     Q_PROPERTY(cinder::face::RowList* options READ options CONSTANT)
     /// The line of the guests: what is said of it, the queue by the minute, what would shorten it.
     Q_PROPERTY(cinder::face::PromiseLine line READ line NOTIFY changed)
@@ -50,6 +53,7 @@ class Promise : public QObject {
     [[nodiscard]] QString bound() const { return bound_; }
     [[nodiscard]] QString weakest() const { return weakest_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] WaysOut* waysOut() { return &waysOut_; }
     [[nodiscard]] RowList* options() { return &options_; }
     [[nodiscard]] const PromiseLine& line() const { return line_; }
     [[nodiscard]] RowList* queue() { return &queue_; }
@@ -60,7 +64,10 @@ class Promise : public QObject {
     /// Puts the option into the event, plans it and reckons again; a touch to go on with.
     Q_INVOKABLE void accept(const QString& key);
     /// Waits for the search that runs; for pictures and tests.
-    void settle() { search_.settle(); }
+    void settle() {
+        search_.settle();
+        waysOut_.settle();
+    }
 
   Q_SIGNALS:
     void changed();
@@ -76,6 +83,7 @@ class Promise : public QObject {
 
     Door& door_;
     Words words_;
+    WaysOut waysOut_;
     std::optional<Result<app::Promise, app::Refusal>> found_;
     bool isKept_ = false;
     QString taking_;  ///< the option that is planned, or was last

@@ -1,30 +1,64 @@
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
 import Cinderbell.Models
 
-/// The day as it runs now, where something is said of the day as it was to be.
-Item {
+/// The day as it runs now, where something is said of the day as it was to be; and what would help.
+Column {
     id: root
 
     required property Day day
+    required property WaysOut ways
 
-    height: said.height + 2 * Space.margin
+    spacing: Space.gap
+    onVisibleChanged: if (root.visible) root.ways.reckon()
+    Component.onCompleted: if (root.visible) root.ways.reckon()
 
-    Plate { anchors.fill: parent; fill: Theme.emberWash; edge: Theme.ember }
-    StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: "late" }
-    Column {
-        id: said
-        anchors.left: shape.right
-        anchors.leftMargin: Space.gap
-        anchors.right: parent.right
-        anchors.rightMargin: Space.margin
-        y: Space.margin
-        spacing: Space.small
+    Item {
+        width: parent.width
+        height: said.height + 2 * Space.margin
 
-        Label { width: parent.width; text: qsTr("As the day runs now"); color: Theme.ash }
-        Label { width: parent.width; text: root.day.line.ready + " · " + root.day.line.spare; size: Type.title; isStrong: true }
-        Label { width: parent.width; visible: root.day.line.weakest !== ""; text: qsTr("Weakest link: %1, %2").arg(root.day.line.weakest).arg(root.day.line.weakestSlack) }
-        Label { width: parent.width; text: qsTr("The lead board plans again or moves the bell.") }
+        Plate { anchors.fill: parent; fill: Theme.emberWash; edge: Theme.ember }
+        StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: "late" }
+        Column {
+            id: said
+            anchors.left: shape.right
+            anchors.leftMargin: Space.gap
+            anchors.right: parent.right
+            anchors.rightMargin: Space.margin
+            y: Space.margin
+            spacing: Space.small
+
+            Label { width: parent.width; text: qsTr("As the day runs now"); color: Theme.ash }
+            Label { width: parent.width; text: root.day.line.ready + " · " + root.day.line.spare; size: Type.title; isStrong: true }
+            Label { width: parent.width; visible: root.day.line.weakest !== ""; text: qsTr("Weakest link: %1, %2").arg(root.day.line.weakest).arg(root.day.line.weakestSlack) }
+        }
     }
+    Heading { width: parent.width; text: qsTr("What would help from now on") }
+    Label { width: parent.width; visible: root.ways.isReckoning; text: qsTr("Reckoning: every answer is planned, not guessed …"); color: Theme.ash }
+    Repeater {
+        model: root.ways.rows
+
+        Row {
+            id: way
+            required property string text
+            required property string note
+            required property bool isEnough
+            width: root.width
+            spacing: Space.gap
+
+            StateMark { y: Space.tight; size: Space.mark; mark: way.isEnough ? "done" : "waiting" }
+            Column {
+                width: parent.width - Space.mark - Space.gap
+                spacing: Space.tight
+
+                Label { width: parent.width; text: way.text; isStrong: true; maximumLineCount: 3 }
+                Label { width: parent.width; text: way.note; size: Type.small; color: Theme.ash }
+            }
+        }
+    }
+    Label { width: parent.width; visible: root.ways.isNothing && !root.ways.isReckoning; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }
+    Label { width: parent.width; text: qsTr("The lead board plans again or moves the bell; a step is skipped on its own board."); size: Type.small; color: Theme.ash }
 }

@@ -56,7 +56,7 @@ Flickable {
                 width: root.share
                 spacing: Space.gap
 
-                LateNow { width: parent.width; visible: root.isOvertaken; day: root.day }
+                LateNow { width: parent.width; visible: root.isOvertaken; day: root.day; ways: root.promise.waysOut }
                 Heading { width: parent.width; visible: root.isOvertaken; text: qsTr("As it was promised before the day") }
                 Item {
                     width: parent.width

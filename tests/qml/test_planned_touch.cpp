@@ -122,6 +122,7 @@ void askHowLateItIs(const Glass& glass) {
     walk.openTheOrchard(text("Lead"));
     walk.hearCalls();
     walk.go(text("Lead"));
+    const auto noted = walk.app.journal().size();
     const auto line = walk.app.day().line();
     REQUIRE(line.isLate);
     walk.touch(walk.button(line.ready + text(" · ") + line.spare));
@@ -132,6 +133,15 @@ void askHowLateItIs(const Glass& glass) {
     CHECK(isReadable(walk.app.root(),
                      walk.app.day().line().ready + text(" · ") + walk.app.day().line().spare));
     CHECK(isReadable(walk.app.root(), text("As it was promised before the day")));
+    auto* ways = walk.promise().waysOut()->rows();
+    REQUIRE(ways->count() > 0);
+    const auto said = [&](const char* role) {
+        return ways->data(ways->index(0), ways->roleNames().key(role)).toString();
+    };
+    CHECK(isReadable(walk.app.root(), said("text")));
+    CHECK(isReadable(walk.app.root(), said("note")));
+    // Looking for them is no touch: nothing is noted.
+    CHECK(walk.app.journal().size() == noted);
 }
 
 /// The orchard lunch, but the crew may only come twenty minutes later.

@@ -1,0 +1,56 @@
+#pragma once
+
+/// What would bring a day that has got late nearer to its bell, each as a sentence.
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+
+#include "door.h"
+#include "live/ways_out.h"
+#include "rows.h"
+#include "search_thread.h"
+#include "words.h"
+
+namespace cinder::face {
+
+class WaysOut : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Given by the promise")
+    Q_PROPERTY(bool isReckoning READ isReckoning NOTIFY changed)
+    /// The last answer is that nothing helps.
+    Q_PROPERTY(bool isNothing READ isNothing NOTIFY changed)
+    Q_PROPERTY(cinder::face::RowList* rows READ rows CONSTANT)
+
+  public:
+    /// Both must outlive this.
+    WaysOut(Door& door, Settings& settings, QObject* parent);
+
+    [[nodiscard]] bool isReckoning() const { return search_.isBusy(); }
+    [[nodiscard]] bool isNothing() const { return found_ && found_->ways.empty(); }
+    [[nodiscard]] RowList* rows() { return &rows_; }
+
+    /// Searches on a thread of its own, for the day as it stands now.
+    Q_INVOKABLE void reckon();
+    /// Waits for the search that runs; for pictures and tests.
+    void settle() { search_.settle(); }
+
+  Q_SIGNALS:
+    void changed();
+
+  private:
+    struct Found {
+        std::vector<live::WayOut> ways;
+        live::Remaining day;  ///< what they were found for
+    };
+    void tell();
+    [[nodiscard]] OptionRow row(const live::WayOut& way, std::size_t number) const;
+
+    Door& door_;
+    Words words_;
+    std::optional<Found> found_;
+    ListOf<OptionRow> rows_;
+    SearchThread search_;  ///< last: nothing answers into what is gone
+};
+
+}  // namespace cinder::face
