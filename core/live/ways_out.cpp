@@ -10,6 +10,9 @@ namespace {
 
 using std::chrono::minutes;
 
+/// Nobody leaves out a dish for less, unless it is all that is missing. Our choice.
+constexpr minutes kWorthSaying{2};
+
 /// Whether the rest can be planned for a bell that is so late.
 bool canServe(const Remaining& remaining, minutes late, const plan::Search& search) {
     const Instant bell = remaining.sheet.bell;
@@ -20,12 +23,12 @@ bool canServe(const Remaining& remaining, minutes late, const plan::Search& sear
         .has_value();
 }
 
-/// The least lateness below `now` that a plan is found for; `now` when there is none.
+/// The least lateness that a plan is found for; `now` when none is that is worth saying.
 minutes leastLate(const Remaining& remaining, minutes now, const plan::Search& search) {
-    if (now <= minutes{0} || !canServe(remaining, now - minutes{1}, search)) return now;
+    minutes high = std::max(minutes{0}, now - kWorthSaying);
+    if (now <= minutes{0} || !canServe(remaining, high, search)) return now;
     if (canServe(remaining, minutes{0}, search)) return minutes{0};
     minutes low{0};  // none is found for this, one is for `high`
-    minutes high = now - minutes{1};
     while (high - low > minutes{1}) {
         const minutes middle = low + (high - low) / 2;
         (canServe(remaining, middle, search) ? high : low) = middle;

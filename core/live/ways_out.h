@@ -22,11 +22,12 @@ struct WayOut {
     friend bool operator==(const WayOut&, const WayOut&) = default;
 };
 
-/// The ways out that win a minute or more: planning again over going on as planned, the others over
-/// planning again too. The least late first, then in the order of `Kind`. Of people only the one
-/// who wins most, with the fewest skills; of dishes those that something is still to be done for
-/// and nothing is being done for just now. Empty for a day that is not late. A plan is looked for
-/// by halving the lateness, so an answer may be better than said, never worse.
+/// The ways out that win two minutes or more, or all that is missing: planning again over going on
+/// as planned, the others over planning again too. The least late first, then in the order of
+/// `Kind`. Of people only the one who wins most, with the fewest skills; of dishes those that
+/// something is still to be done for and nothing is being done for just now. Empty for a day that
+/// is not late. A plan is looked for by halving the lateness, so an answer may be better than said,
+/// never worse.
 [[nodiscard]] std::vector<WayOut> waysOut(const Remaining& remaining,
                                           const plan::Search& search = {});
 
