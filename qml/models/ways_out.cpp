@@ -12,9 +12,12 @@ WaysOut::WaysOut(Door& door, Settings& settings, QObject* parent)
 }
 
 void WaysOut::reckon() {
+    // What was found before was found for another moment, or for another event.
+    found_.reset();
+    search_.stop();
     const auto planning = door_.askToReplan();
     const auto* day = planning ? std::get_if<live::Remaining>(&planning->wanted) : nullptr;
-    if (day == nullptr) return search_.stop();
+    if (day == nullptr) return tell();
     search_.start(
         [day = *day](const std::atomic<bool>& stop) {
             plan::Search search;
@@ -25,7 +28,7 @@ void WaysOut::reckon() {
             found_ = std::move(found);
             tell();
         });
-    Q_EMIT changed();
+    tell();
 }
 
 void WaysOut::tell() {

@@ -36,7 +36,7 @@ Column {
             Label { width: parent.width; visible: root.day.line.weakest !== ""; text: qsTr("Weakest link: %1, %2").arg(root.day.line.weakest).arg(root.day.line.weakestSlack) }
         }
     }
-    Heading { width: parent.width; text: qsTr("What would help from now on") }
+    Heading { width: parent.width; visible: root.ways.isReckoning || root.ways.isNothing || root.ways.rows.count > 0; text: qsTr("What would help from now on") }
     Label { width: parent.width; visible: root.ways.isReckoning; text: qsTr("Reckoning: every answer is planned, not guessed …"); color: Theme.ash }
     Repeater {
         model: root.ways.rows
@@ -59,6 +59,6 @@ Column {
             }
         }
     }
-    Label { width: parent.width; visible: root.ways.isNothing && !root.ways.isReckoning; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }
+    Label { width: parent.width; visible: root.ways.isNothing; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }
     Label { width: parent.width; text: qsTr("The lead board plans again or moves the bell; a step is skipped on its own board."); size: Type.small; color: Theme.ash }
 }
