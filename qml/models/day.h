@@ -44,6 +44,8 @@ struct Headline {
     Q_PROPERTY(bool isCallMine MEMBER isCallMine)
     Q_PROPERTY(bool isPastBell MEMBER isPastBell)
     Q_PROPERTY(bool isLate MEMBER isLate)
+    /// The crew should be there by now.
+    Q_PROPERTY(bool isUnderWay MEMBER isUnderWay)
     Q_PROPERTY(bool isRehearsal MEMBER isRehearsal)
     Q_PROPERTY(bool isReadOnly MEMBER isReadOnly)
     Q_PROPERTY(int speed MEMBER speed)
@@ -54,7 +56,8 @@ struct Headline {
     QString weakest, weakestSlack, weakestLatest, rehearsal, buffetProgress, undo, deference;
     QString callBoard, callText, chance, chanceReady, chanceEarlier;
     bool isCallMine = false;
-    bool isPastBell = false, isLate = false, isRehearsal = false, isReadOnly = false;
+    bool isPastBell = false, isLate = false, isUnderWay = false, isRehearsal = false,
+         isReadOnly = false;
     int speed = 1;
     double buffetDone = 0;
     friend bool operator==(const Headline&, const Headline&) = default;

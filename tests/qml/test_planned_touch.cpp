@@ -176,6 +176,9 @@ struct PromiseWalk : PlannedWalk {
 
 void takeAnOption(const Glass& glass) {
     PromiseWalk walk(glass);
+    // Late as it is planned, not as it runs.
+    CHECK(walk.app.day().line().isLate);
+    CHECK_FALSE(isReadable(walk.app.root(), text("As the day runs now")));
     const auto before = *walk.app.session().described();
     walk.promise().accept(walk.firstOption());
     walk.expectWaiting();
