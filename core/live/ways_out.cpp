@@ -57,17 +57,19 @@ class Guide {
         return search_.stop != nullptr && search_.stop->load(std::memory_order_relaxed);
     }
 
-    /// Notes the way when it wins anything. A search that was asked to end says nothing.
-    bool weigh(const Remaining& changed, WayOut way) {
+    /// The lateness that is left with a change, when that wins anything. A search that was asked to
+    /// end says nothing.
+    [[nodiscard]] std::optional<minutes> lateWith(const Remaining& changed) const {
         const minutes late = leastLate(changed, late_, search_);
-        if (isStopped() || late >= late_) return false;
-        way.late = late;
-        ways_.push_back(std::move(way));
-        return true;
+        if (isStopped() || late >= late_) return std::nullopt;
+        return late;
     }
 
     void tryAgain() {
-        if (weigh(remaining_, {})) late_ = std::chrono::ceil<minutes>(ways_.back().late);
+        const auto late = lateWith(remaining_);
+        if (!late) return;
+        ways_.push_back({WayOut::Kind::PlanAgain, {}, {}, *late});
+        late_ = *late;
     }
 
     void tryPeople() {
@@ -79,10 +81,9 @@ class Guide {
         const auto look = [&](std::vector<plan::SkillIndex> skills) {
             Remaining changed = remaining_;
             changed.sheet.problem.crew.push_back({PersonId("one more"), "", skills});
-            if (!weigh(changed, {WayOut::Kind::OnePersonMore, std::move(skills), {}, {}})) return;
-            WayOut way = std::move(ways_.back());
-            ways_.pop_back();
-            if (!best || way.late < best->late) best = std::move(way);
+            const auto late = lateWith(changed);
+            if (late && (!best || *late < best->late))
+                best = WayOut{WayOut::Kind::OnePersonMore, std::move(skills), {}, *late};
         };
         for (const plan::SkillIndex skill : all)
             look({skill});
@@ -107,7 +108,9 @@ class Guide {
                 hasMore = true;
                 actual.isSkipped = true;
             }
-            if (hasMore && !isAtWork) weigh(changed, {WayOut::Kind::DropDish, {}, dish, {}});
+            if (!hasMore || isAtWork) continue;
+            if (const auto late = lateWith(changed))
+                ways_.push_back({WayOut::Kind::DropDish, {}, dish, *late});
         }
     }
 

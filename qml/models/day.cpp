@@ -118,7 +118,7 @@ Headline Day::headline() const {
         h.promised = tr("promised %1").arg(words_.clock(day.promisedServe));
     h.fromBell = words_.fromBell(day.now);
     h.isLate = day.lateness >= seconds(30);
-    h.isUnderWay = day.now >= day.arrival;
+    h.isUnderWay = day.now >= day.arrival && day.ready && day.now < *day.ready;
     if (day.ready) {
         h.ready = tr("Ready %1").arg(words_.clock(*day.ready));
         h.spare = Words::spare(day.lateness);

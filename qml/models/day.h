@@ -44,7 +44,7 @@ struct Headline {
     Q_PROPERTY(bool isCallMine MEMBER isCallMine)
     Q_PROPERTY(bool isPastBell MEMBER isPastBell)
     Q_PROPERTY(bool isLate MEMBER isLate)
-    /// The crew should be there by now.
+    /// The crew should be there by now, and not everything is out.
     Q_PROPERTY(bool isUnderWay MEMBER isUnderWay)
     Q_PROPERTY(bool isRehearsal MEMBER isRehearsal)
     Q_PROPERTY(bool isReadOnly MEMBER isReadOnly)

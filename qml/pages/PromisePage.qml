@@ -16,7 +16,7 @@ Flickable {
 
     readonly property real share: root.isNarrow || !root.hasLine ? all.width : (all.width - Space.wide) / 2
     /// The answer is of the day as it was to be; a day that has got late says so first.
-    readonly property bool isOvertaken: root.day.line.isUnderWay && root.day.line.isLate && root.day.line.ready !== ""
+    readonly property bool isOvertaken: root.day.line.isUnderWay && root.day.line.isLate
     readonly property bool hasLine: root.promise.line.through !== ""
 
     contentHeight: all.height + 2 * Space.wide

@@ -79,13 +79,18 @@ TEST_CASE("the lists of a day tell all that changes and nothing else") {
     app::RehearsalCrew crew(watched.app.session(), {7, seconds(90), 20});
     const Instant late = kBefore + hours(6);
     int looks = 0;
+    CHECK_FALSE(watched.app.day().line().isUnderWay);
     while (!crew.isDayOver() && watched.app.clock.wall() < late) {
         REQUIRE(crew.act().has_value());
         watched.pass(seconds(20));
         ++looks;
-        if (looks == 200) watched.app.day().moveServe(15);
+        if (looks == 200) {
+            CHECK(watched.app.day().line().isUnderWay);
+            watched.app.day().moveServe(15);
+        }
     }
     REQUIRE(crew.isDayOver());
+    CHECK_FALSE(watched.app.day().line().isUnderWay);
     watched.expectNoFaults();
     CHECK(watched.mirrors.count() > 60);
     CHECK(watched.mirrors.rowNotices() > 100);

@@ -33,7 +33,7 @@ Slot FormerPass::lay(Member j, Slot ready, const Timeline& timeline) {
     }
     laid_[j] = {order_.size(), ready, start};
     order_.add(j);
-    if (former_[j].place >= 0) seeStart(j, start);
+    if (former_[j].place >= 0) freed_.addLeft(former_[j].start, start, project_.duration[j]);
     return start;
 }
 
@@ -52,16 +52,6 @@ bool FormerPass::keepsStart(Member j, Slot ready, const Timeline& timeline) {
     }
     return timeline.fits(project_.demand.from(j * timeline.lanes().words), was.start,
                          was.start + project_.duration[j]);
-}
-
-/// Takes note of where a member was and is no more.
-void FormerPass::seeStart(Member j, Slot start) {
-    const Slot length = project_.duration[j];
-    const Slot was = former_[j].start;
-    if (start > was)
-        freed_.add(was, std::min(start, was + length));
-    else
-        freed_.add(std::max(was, start + length), was + length);
 }
 
 void FormerPass::end() {

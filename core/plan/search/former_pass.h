@@ -36,7 +36,6 @@ class FormerPass {
         Slot start = 0;
     };
     [[nodiscard]] bool keepsStart(Member j, Slot ready, const Timeline& timeline);
-    void seeStart(Member j, Slot start);
 
     const Project& project_;
     Row<Laying> former_;

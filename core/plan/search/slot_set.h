@@ -32,6 +32,14 @@ class SlotSet {
             words_[w] |= maskOf(w, from, until);
     }
 
+    /// Adds what a stretch of `length` that began at `was` leaves free where it begins at `is`.
+    void addLeft(Slot was, Slot is, Slot length) {
+        if (is > was)
+            add(was, std::min(is, was + length));
+        else
+            add(std::max(was, is + length), was + length);
+    }
+
     /// Whether any slot of [from, until) is in the set.
     [[nodiscard]] bool meets(Slot from, Slot until) const {
         if (from >= until) return false;

@@ -41,13 +41,7 @@ void Window::seeMove(const Move& move) {
 
 /// Takes note of where a member was and is no more.
 void Window::seeStart(Member j) {
-    const Slot length = project_.duration[j];
-    const Slot was = keptStart_[j];
-    const Slot is = start_[j];
-    if (is > was)
-        freed_.add(was, std::min(is, was + length));
-    else
-        freed_.add(std::max(was, is + length), was + length);
+    freed_.addLeft(keptStart_[j], start_[j], project_.duration[j]);
 }
 
 /// Whether a member, the same others laid before it as when it got the start that is kept, can find
