@@ -458,8 +458,8 @@
         <translation>No se halló ningún cambio que ayude por sí solo. Mueva la campana y avise pronto al cliente.</translation>
     </message>
     <message>
-        <source>The lead board plans again or moves the bell; a step is skipped on its own board.</source>
-        <translation>En el tablero del jefe se replanifica o se mueve la campana; un paso se omite en su tablero.</translation>
+        <source>The bell is moved on the lead board; a single step is skipped on its own board.</source>
+        <translation>La campana se mueve en el tablero del jefe; un solo paso se omite en su propio tablero.</translation>
     </message>
 </context>
 <context>

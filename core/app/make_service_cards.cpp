@@ -55,6 +55,7 @@ ServiceCards makeServiceCards(const live::Day& day, const ServicePlan& plan, Ins
     if (plan.flow.bottleneck && day.event)
         cards.bottleneck = dishesAt(plan, *day.event, *plan.flow.bottleneck);
     for (const ServicePlan::Pan& planned : plan.pans) {
+        if (day.leftOut.contains(planned.dish)) continue;
         service::PanPlan panPlan = planned.plan;
         service::PanFacts facts = factsOf(day.service, planned.dish);
         // Somebody found a pan more than was reckoned with.

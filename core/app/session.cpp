@@ -201,7 +201,7 @@ Taken Session::undo() {
     if (!last) return refuse(Why::NotNow, "nothing can be taken back any more");
     std::vector<journal::Body> undoing;
     undoing.reserve(2);
-    // Guests and the plan that was made for them were said in one breath.
+    // What was said and the plan that was made for it were one breath.
     if (last->plan) undoing.emplace_back(journal::Undone{*last->plan});
     undoing.emplace_back(journal::Undone{last->operation});
     return state_->recordAll(*state_->event, std::move(undoing));
@@ -229,6 +229,8 @@ std::shared_ptr<const Snapshot> Session::look() {
     snapshot.fire = makeFireCards(s.open->day, outlook, s.open->fire, now);
     snapshot.food = makeFoodCards(s.open->day, outlook, now);
     if (const auto reckoned = s.reckon()) snapshot.line = standCards(*reckoned, s.open->day.packed);
+    std::erase_if(snapshot.line,
+                  [&](const StandCard& card) { return s.open->day.leftOut.contains(card.dish); });
     addFoodTimers(s.open->day, snapshot);
     if (const auto& plan = s.service())
         snapshot.service = makeServiceCards(s.open->day, *plan, now);

@@ -244,15 +244,19 @@ class Session {
     /// Searches for a new plan from now on, done and running tasks fixed, near to the one in force,
     /// and publishes it.
     [[nodiscard]] Result<void, Refusal> replan();
+    /// The same, with nothing more done for a dish. Refused while something is being done for it,
+    /// and when nothing is left to do. One undo takes back both.
+    [[nodiscard]] Result<void, Refusal> leaveOut(const DishId& dish);
 
     // --- what waits for a plan, in parts (planning.h, session_planning.cpp). Each of the first
-    // five is the beginning of the touch of that name, and refuses what that would. ---
+    // six is the beginning of the touch of that name, and refuses what that would. ---
     [[nodiscard]] Result<Planning, Refusal> askToImport(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToRedescribe(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToPlanDraft() const;
     [[nodiscard]] Result<Planning, Refusal> askToSetGuests(std::int32_t adults,
                                                            std::int32_t children) const;
     [[nodiscard]] Result<Planning, Refusal> askToReplan() const;
+    [[nodiscard]] Result<Planning, Refusal> askToLeaveOut(const DishId& dish) const;
     /// Records what was found, or says why nothing was. Overtaken when something was noted since
     /// that the plan does not know of; NoEvent when another event is open. Nothing is recorded
     /// then.

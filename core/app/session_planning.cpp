@@ -6,6 +6,7 @@
 #include "app/session.h"
 #include "app/session_state.h"
 #include "event/json.h"
+#include "live/ways_out.h"
 #include "plan/build/build.h"
 
 namespace cinder::app {
@@ -47,12 +48,22 @@ Basis basisIn(const OpenDay* open) {
     return {day.event, day.draft, day.serve, !day.tasks.empty()};
 }
 
+void skipAll(live::Remaining& rest, const std::vector<TaskId>& left) {
+    const auto& tasks = rest.sheet.problem.tasks;
+    for (std::size_t i = 0; i < tasks.size(); ++i)
+        if (std::find(left.begin(), left.end(), tasks[i].id) != left.end())
+            rest.actuals[i].isSkipped = true;
+}
+
 /// Whether a plan for the one is a plan for the other.
 bool stillHolds(const Planning& planning, const OpenDay* open) {
-    if (const auto* rest = std::get_if<live::Remaining>(&planning.wanted))
-        return open != nullptr && open->day.sheet &&
-               live::remainingAt(open->day, rest->now).tellsTheSameAs(*rest);
-    return basisIn(open) == planning.basis;
+    const auto* planned = std::get_if<live::Remaining>(&planning.wanted);
+    if (planned == nullptr) return basisIn(open) == planning.basis;
+    if (open == nullptr || !open->day.sheet) return false;
+    auto rest = live::remainingAt(open->day, planned->now);
+    for (const journal::Body& body : planning.bodies)
+        if (const auto* dish = std::get_if<journal::DishLeftOut>(&body)) skipAll(rest, dish->tasks);
+    return rest.tellsTheSameAs(*planned);
 }
 
 Result<bool, Refusal> isKnown(const journal::Store& store, const EventId& event) {
@@ -139,6 +150,21 @@ Result<Planning, Refusal> Session::askToReplan() const {
     return planning;
 }
 
+Result<Planning, Refusal> Session::askToLeaveOut(const DishId& dish) const {
+    auto planning = askToReplan();
+    if (!planning) return planning;
+    auto& rest = std::get<live::Remaining>(planning->wanted);
+    journal::DishLeftOut left{dish, {}, rest.now};
+    for (const std::size_t i : live::restFor(rest, dish))
+        left.tasks.push_back(rest.sheet.problem.tasks[i].id);
+    if (left.tasks.empty())
+        return refuse(Why::NotNow, "nothing of it can be left out: " + dish.text());
+    skipAll(rest, left.tasks);
+    // After its plan: undo goes by what was said last.
+    planning->bodies.emplace_back(std::move(left));
+    return planning;
+}
+
 Taken Session::publish(const Planning& planning, const Found& found) {
     if (state_->event != planning.open) return refuse(Why::NoEvent, "another event is open");
     if (!stillHolds(planning, state_->open.get())) return refuse(Why::Overtaken);
@@ -182,6 +208,10 @@ Taken Session::setGuests(std::int32_t adults, std::int32_t children) {
 
 Taken Session::replan() {
     return carryOut(*this, askToReplan());
+}
+
+Taken Session::leaveOut(const DishId& dish) {
+    return carryOut(*this, askToLeaveOut(dish));
 }
 
 }  // namespace cinder::app

@@ -22,6 +22,9 @@ struct OfferMaker {
     Offer operator()(const journal::TaskStarted& o) const { return about(What::Start, o.task); }
     Offer operator()(const journal::TaskFinished& o) const { return about(What::Finish, o.task); }
     Offer operator()(const journal::TaskSkipped& o) const { return about(What::Skip, o.task); }
+    Offer operator()(const journal::DishLeftOut& o) const {
+        return about(What::LeaveOut, o.tasks.empty() ? std::nullopt : std::optional(o.tasks[0]));
+    }
     Offer operator()(const journal::LineTicked& o) const {
         return about(What::Tick, o.task, o.line + 1);
     }
@@ -99,7 +102,8 @@ OpenDay::OpenDay(live::Day folded, const OpenDay* before)
     : day(std::move(folded)),
       fire(live::forecastFire(day, before ? &before->day : nullptr,
                               before ? &before->fire : nullptr)) {
-    if (day.sheet) dispatch.emplace(day.sheet->problem, day.sheet->schedule);
+    if (day.sheet)
+        dispatch.emplace(day.sheet->problem, day.sheet->schedule, live::skippedIn(day, *day.sheet));
     if (before && before->day.event == day.event) service = before->service;
 }
 
@@ -256,7 +260,8 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
     if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;
     offer->until = now() + left * speed();
     std::optional<journal::OperationId> plan;
-    if (std::holds_alternative<journal::GuestsSet>(last->body))
+    if (std::holds_alternative<journal::GuestsSet>(last->body) ||
+        std::holds_alternative<journal::DishLeftOut>(last->body))
         for (const journal::Operation& op : operations)
             if (op.id.device == last->id.device && op.id.sequence + 1 == last->id.sequence &&
                 std::holds_alternative<journal::PlanPublished>(op.body))

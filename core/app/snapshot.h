@@ -71,6 +71,7 @@ struct UndoOffer {
         Start,
         Finish,
         Skip,
+        LeaveOut,  ///< a dish, whole; `task` is one of its tasks
         Tick,
         Turn,
         Reading,

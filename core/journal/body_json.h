@@ -7,6 +7,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "journal/codec.h"
 
@@ -23,6 +24,27 @@ inline std::string textOf(const nlohmann::json& object, const char* member) {
     const auto found = object.find(member);
     if (found == object.end() || !found->is_string()) throw Unreadable{};
     return found->get<std::string>();
+}
+
+/// A list of names, no longer than `most`.
+template <class Id>
+std::vector<Id> idsOf(const nlohmann::json& object, const char* member, std::size_t most) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_array() || found->size() > most) throw Unreadable{};
+    std::vector<Id> ids;
+    for (const nlohmann::json& id : *found) {
+        if (!id.is_string()) throw Unreadable{};
+        ids.emplace_back(id.get<std::string>());
+    }
+    return ids;
+}
+
+template <class Id>
+nlohmann::json listOfIds(const std::vector<Id>& ids) {
+    auto list = nlohmann::json::array();
+    for (const Id& id : ids)
+        list.push_back(id.text());
+    return list;
 }
 
 inline std::int64_t wholeOf(const nlohmann::json& object, const char* member) {

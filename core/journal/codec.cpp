@@ -26,6 +26,10 @@ struct Writer {
     BodyText operator()(const TaskStarted& o) const { return moment("started", o.task, o.at); }
     BodyText operator()(const TaskFinished& o) const { return moment("finished", o.task, o.at); }
     BodyText operator()(const TaskSkipped& o) const { return moment("skipped", o.task, o.at); }
+    BodyText operator()(const DishLeftOut& o) const {
+        return body("left-out",
+                    {{"dish", o.dish.text()}, {"tasks", listOfIds(o.tasks)}, {"at", millis(o.at)}});
+    }
     BodyText operator()(const LineTicked& o) const {
         return body("ticked", {{"task", o.task.text()}, {"line", o.line}, {"at", millis(o.at)}});
     }
@@ -88,6 +92,12 @@ constexpr KindReader kReaders[] = {
     {"skipped",
      [](const json& o) -> Body {
          return TaskSkipped{taskOf(o), instantOf(o, "at")};
+     }},
+    {"left-out",
+     [](const json& o) -> Body {
+         constexpr std::size_t kMostTasks = 10'000;
+         return DishLeftOut{DishId{textOf(o, "dish")}, idsOf<TaskId>(o, "tasks", kMostTasks),
+                            instantOf(o, "at")};
      }},
     {"ticked",
      [](const json& o) -> Body {

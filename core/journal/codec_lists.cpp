@@ -43,25 +43,16 @@ Body readFigure(const json& o) {
     return set;
 }
 
-Body readOrder(const json& o) {
-    LineOrdered ordered{{}, instantOf(o, "at")};
-    const auto dishes = o.find("dishes");
-    if (dishes == o.end() || !dishes->is_array() || dishes->size() > kMostDishes)
-        throw Unreadable{};
-    for (const json& dish : *dishes) {
-        if (!dish.is_string()) throw Unreadable{};
-        ordered.dishes.emplace_back(dish.get<std::string>());
-    }
-    return ordered;
-}
-
 constexpr KindReader kReaders[] = {
     {"figure", readFigure},
     {"guests",
      [](const json& o) -> Body {
          return GuestsSet{smallOf(o, "adults"), smallOf(o, "children"), instantOf(o, "at")};
      }},
-    {"line-order", readOrder},
+    {"line-order",
+     [](const json& o) -> Body {
+         return LineOrdered{idsOf<DishId>(o, "dishes", kMostDishes), instantOf(o, "at")};
+     }},
     {"packed",
      [](const json& o) -> Body {
          return Packed{textOf(o, "row"), smallOf(o, "count"), whereOf(textOf(o, "where")),
@@ -84,10 +75,7 @@ BodyText writeListFact(const GuestsSet& o) {
 }
 
 BodyText writeListFact(const LineOrdered& o) {
-    json dishes = json::array();
-    for (const DishId& dish : o.dishes)
-        dishes.push_back(dish.text());
-    return textOfBody("line-order", {{"dishes", std::move(dishes)}, {"at", millis(o.at)}});
+    return textOfBody("line-order", {{"dishes", listOfIds(o.dishes)}, {"at", millis(o.at)}});
 }
 
 BodyText writeListFact(const Packed& o) {

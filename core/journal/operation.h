@@ -85,6 +85,13 @@ struct TaskSkipped {
     Instant at;
     friend bool operator==(const TaskSkipped&, const TaskSkipped&) = default;
 };
+/// A dish is left out whole: `tasks` is what was still to be done for it.
+struct DishLeftOut {
+    DishId dish;
+    std::vector<TaskId> tasks;
+    Instant at;
+    friend bool operator==(const DishLeftOut&, const DishLeftOut&) = default;
+};
 /// One line of a task's checklist, from 0.
 struct LineTicked {
     TaskId task;
@@ -142,7 +149,7 @@ using Body =
                  PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
                  CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted,
                  GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, TaskInterrupted,
-                 LessonAnswered, Unknown>;
+                 LessonAnswered, DishLeftOut, Unknown>;
 
 struct Operation {
     EventId event;

@@ -53,6 +53,7 @@ struct Day {
     /// The serve time as it now stands, after any move by the client.
     std::optional<Instant> serve;
     std::map<TaskId, TaskFacts> tasks;
+    std::set<DishId> leftOut;  ///< dishes, whole
     std::map<TaskId, BatchFacts> batches;
     std::map<ResourceId, GrateFacts> grates;
     ServiceDay service;

@@ -106,6 +106,11 @@ class Folder {
     void operator()(const journal::TaskSkipped& o) {
         if (TaskFacts* facts = factsOf(o.task); facts && !facts->skipped) facts->skipped = o.at;
     }
+    void operator()(const journal::DishLeftOut& o) {
+        day_.leftOut.insert(o.dish);
+        for (const TaskId& task : o.tasks)
+            (*this)(journal::TaskSkipped{task, o.at});
+    }
     void operator()(const journal::LineTicked& o) {
         const plan::Task* task = tasks_.find(o.task);
         if (task && (o.line < 0 || std::cmp_greater_equal(o.line, task->checklist.size())))

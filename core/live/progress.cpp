@@ -132,6 +132,14 @@ std::vector<Progress> progressAt(const Day& day, const RunSheet& sheet, Instant 
     return Conclusion(day, sheet, now).run();
 }
 
+std::vector<bool> skippedIn(const Day& day, const RunSheet& sheet) {
+    std::vector<bool> isSkipped;
+    // What is skipped stays so, whatever else has happened by the end of time.
+    for (const Progress& progress : progressAt(day, sheet, Instant::max()))
+        isSkipped.push_back(progress.isSkipped);
+    return isSkipped;
+}
+
 Instant usualEnd(const plan::Task& task, Instant started) {
     if (!task.hands.empty() && task.hands.back().act == plan::HandsOn::Act::TakeOff)
         return started + task.hands.back().offset;

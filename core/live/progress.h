@@ -31,6 +31,9 @@ struct Progress {
 ///   - a task without hands is skipped when all that it follows was skipped.
 [[nodiscard]] std::vector<Progress> progressAt(const Day& day, const RunSheet& sheet, Instant now);
 
+/// Per task of the sheet: whether it is skipped, by what was said or by what follows from it.
+[[nodiscard]] std::vector<bool> skippedIn(const Day& day, const RunSheet& sheet);
+
 /// When the usual time of a task that began at `started` is over: for a task on the grate the
 /// moment to take it off, for any other its end.
 [[nodiscard]] Instant usualEnd(const plan::Task& task, Instant started);

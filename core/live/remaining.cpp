@@ -2,14 +2,13 @@
 
 #include <algorithm>
 
-#include "plan/replan.h"
-
 namespace cinder::live {
 
 namespace {
 
 using plan::FromBell;
 using plan::HalfMinutes;
+using std::chrono::minutes;
 
 void slide(plan::PlannedTask& planned, HalfMinutes by) {
     planned.start += by;
@@ -80,18 +79,13 @@ class Joining {
     RunSheet sheet_;
 };
 
-/// By how much later than promised a plan may serve, the least first: by what the search missed
-/// the promise, by what going on as planned would, and from there on in growing steps.
-std::vector<Duration> delaysToTry(const Remaining& remaining, const plan::NoPlan& missed) {
-    const Duration projected = projectedDelay(remaining);
-    std::vector<Duration> delays;
-    if (missed.by > HalfMinutes{0} && missed.by < projected) delays.emplace_back(missed.by);
-    if (projected > Duration{0}) delays.push_back(projected);
-    const Duration least = std::max(projected, Duration{0});
-    for (const int minutes : {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180})
-        if (const Duration delay = least + std::chrono::minutes{minutes}; delay >= missed.by)
-            delays.push_back(delay);
-    return delays;
+Result<plan::Replanned, plan::NoPlan> planFor(const Remaining& remaining, Duration late,
+                                              const plan::Search& search) {
+    const Duration serve = remaining.serve + late - remaining.sheet.bell;
+    return plan::replan(
+        remaining.sheet.problem, remaining.sheet.schedule,
+        {remaining.actuals, remaining.now - remaining.sheet.bell, serve, remaining.durations},
+        search);
 }
 
 }  // namespace
@@ -102,7 +96,8 @@ bool Remaining::tellsTheSameAs(const Remaining& other) const {
 
 Duration projectedDelay(const Remaining& remaining) {
     const RunSheet& sheet = remaining.sheet;
-    const plan::Dispatch dispatch(sheet.problem, sheet.schedule);
+    const plan::Dispatch dispatch(sheet.problem, sheet.schedule,
+                                  plan::skippedIn(remaining.actuals));
     const Duration serve = remaining.serve - sheet.bell;
     const auto projected =
         dispatch.project(remaining.actuals, remaining.now - sheet.bell, serve, remaining.durations);
@@ -114,23 +109,39 @@ Remaining remainingAt(const Day& day, Instant now, const FireForecast* fire) {
     return {s.sheet, actualsOf(s), durationsOf(s), now, s.serve};
 }
 
+Result<SoonestRest, plan::NoPlan> soonestRest(const Remaining& remaining,
+                                              const plan::Search& search) {
+    auto promised = planFor(remaining, minutes{0}, search);
+    if (promised) return SoonestRest{minutes{0}, *std::move(promised)};
+    minutes low{0};  // none is found for this, one is for `high`
+    minutes high = std::chrono::ceil<minutes>(projectedDelay(remaining));
+    if (high <= low) return fail(std::move(promised.error()));
+    auto soonest = planFor(remaining, high, search);
+    if (!soonest) return fail(std::move(promised.error()));
+    while (high - low > minutes{1}) {
+        const minutes middle = low + (high - low) / 2;
+        auto found = planFor(remaining, middle, search);
+        (found ? high : low) = middle;
+        if (found) soonest = std::move(found);
+    }
+    return SoonestRest{high, *std::move(soonest)};
+}
+
 Result<RunSheet, plan::NoPlan> planRest(const Remaining& remaining, const plan::Search& search) {
-    const RunSheet& sheet = remaining.sheet;
-    const Duration now = remaining.now - sheet.bell;
-    const auto planFor = [&](Instant bell) {
-        return plan::replan(sheet.problem, sheet.schedule,
-                            {remaining.actuals, now, bell - sheet.bell, remaining.durations},
-                            search);
+    const auto join = [&](Duration late, const plan::Replanned& found) {
+        return Joining(remaining, remaining.serve + late).run(found.plan.schedule);
     };
-    auto promised = planFor(remaining.serve);
-    if (promised) return Joining(remaining, remaining.serve).run(promised->plan.schedule);
+    auto soonest = soonestRest(remaining, search);
+    if (soonest) return join(soonest->late, soonest->replanned);
     // The best plan for the first minute that can be met is still the plan to follow; the lateness
     // stays on the screen.
-    for (const Duration late : delaysToTry(remaining, promised.error())) {
-        const Instant bell = remaining.serve + late;
-        if (auto found = planFor(bell)) return Joining(remaining, bell).run(found->plan.schedule);
+    const Duration projected = std::max(projectedDelay(remaining), Duration{0});
+    for (const int more : {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180}) {
+        const Duration late = projected + minutes{more};
+        if (late < soonest.error().by) continue;
+        if (const auto found = planFor(remaining, late, search)) return join(late, *found);
     }
-    return fail(std::move(promised.error()));
+    return fail(std::move(soonest.error()));
 }
 
 }  // namespace cinder::live

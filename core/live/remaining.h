@@ -7,7 +7,7 @@
 
 #include "live/outlook.h"
 #include "live/run_sheet.h"
-#include "plan/planner.h"
+#include "plan/replan.h"
 
 namespace cinder::live {
 
@@ -32,10 +32,22 @@ struct Remaining {
 /// that.
 [[nodiscard]] Duration projectedDelay(const Remaining& remaining);
 
+/// A plan for the rest of a day that serves `late` after the serve time.
+struct SoonestRest {
+    std::chrono::minutes late{0};
+    plan::Replanned replanned;
+};
+
+/// The plan near to what everybody was told (plan::replan) that serves in time, or else the fewest
+/// whole minutes after it, at most what going on as planned comes to; looked for by halving, so
+/// there may be a sooner one. The error is that of the serve time itself.
+[[nodiscard]] Result<SoonestRest, plan::NoPlan> soonestRest(const Remaining& remaining,
+                                                            const plan::Search& search = {});
+
 /// The whole sheet with what has happened in the place of what was planned, and the rest planned
-/// again near to what everybody was told (plan::replan). When the serve time cannot be met, the
-/// plan is for the first one found, within hours, that can: the bell of the new sheet is then later
-/// than `serve`. The error is that of the serve time itself.
+/// again (soonestRest). When there is none, the plan is for the first moment after what going on as
+/// planned comes to, within hours, that one is found for. The bell of the new sheet is later
+/// than `serve` by what it is late. The error is that of the serve time itself.
 [[nodiscard]] Result<RunSheet, plan::NoPlan> planRest(const Remaining& remaining,
                                                       const plan::Search& search = {});
 

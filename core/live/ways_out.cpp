@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "plan/replan.h"
-
 namespace cinder::live {
 
 namespace {
@@ -12,29 +10,6 @@ using std::chrono::minutes;
 
 /// Nobody leaves out a dish for less, unless it is all that is missing. Our choice.
 constexpr minutes kWorthSaying{2};
-
-/// Whether the rest can be planned for a bell that is so late.
-bool canServe(const Remaining& remaining, minutes late, const plan::Search& search) {
-    const Instant bell = remaining.sheet.bell;
-    return plan::replan(remaining.sheet.problem, remaining.sheet.schedule,
-                        {remaining.actuals, remaining.now - bell, remaining.serve + late - bell,
-                         remaining.durations},
-                        search)
-        .has_value();
-}
-
-/// The least lateness that a plan is found for; `now` when none is that is worth saying.
-minutes leastLate(const Remaining& remaining, minutes now, const plan::Search& search) {
-    minutes high = std::max(minutes{0}, now - kWorthSaying);
-    if (now <= minutes{0} || !canServe(remaining, high, search)) return now;
-    if (canServe(remaining, minutes{0}, search)) return minutes{0};
-    minutes low{0};  // none is found for this, one is for `high`
-    while (high - low > minutes{1}) {
-        const minutes middle = low + (high - low) / 2;
-        (canServe(remaining, middle, search) ? high : low) = middle;
-    }
-    return high;
-}
 
 class Guide {
   public:
@@ -60,9 +35,11 @@ class Guide {
     /// The lateness that is left with a change, when that wins anything. A search that was asked to
     /// end says nothing.
     [[nodiscard]] std::optional<minutes> lateWith(const Remaining& changed) const {
-        const minutes late = leastLate(changed, late_, search_);
-        if (isStopped() || late >= late_) return std::nullopt;
-        return late;
+        if (late_ <= minutes{0}) return std::nullopt;
+        const auto soonest = soonestRest(changed, search_);
+        if (isStopped() || !soonest) return std::nullopt;
+        const minutes least = std::max(minutes{0}, late_ - kWorthSaying);
+        return soonest->late <= least ? std::optional(soonest->late) : std::nullopt;
     }
 
     void tryAgain() {
@@ -98,17 +75,11 @@ class Guide {
             if (task.dish && std::find(dishes.begin(), dishes.end(), *task.dish) == dishes.end())
                 dishes.push_back(*task.dish);
         for (const DishId& dish : dishes) {
+            const auto rest = restFor(remaining_, dish);
+            if (rest.empty()) continue;
             Remaining changed = remaining_;
-            bool isAtWork = false;
-            bool hasMore = false;
-            for (std::size_t i = 0; i < tasks.size(); ++i) {
-                plan::Actual& actual = changed.actuals[i];
-                if (tasks[i].dish != dish || actual.finish || actual.isSkipped) continue;
-                isAtWork = isAtWork || actual.start.has_value();
-                hasMore = true;
-                actual.isSkipped = true;
-            }
-            if (!hasMore || isAtWork) continue;
+            for (const std::size_t i : rest)
+                changed.actuals[i].isSkipped = true;
             if (const auto late = lateWith(changed))
                 ways_.push_back({WayOut::Kind::DropDish, {}, dish, *late});
         }
@@ -121,6 +92,18 @@ class Guide {
 };
 
 }  // namespace
+
+std::vector<std::size_t> restFor(const Remaining& remaining, const DishId& dish) {
+    const auto& tasks = remaining.sheet.problem.tasks;
+    std::vector<std::size_t> rest;
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+        const plan::Actual& actual = remaining.actuals[i];
+        if (tasks[i].dish != dish || actual.finish || actual.isSkipped) continue;
+        if (actual.start) return {};
+        rest.push_back(i);
+    }
+    return rest;
+}
 
 std::vector<WayOut> waysOut(const Remaining& remaining, const plan::Search& search) {
     return Guide(remaining, search).run();

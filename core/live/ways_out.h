@@ -22,6 +22,10 @@ struct WayOut {
     friend bool operator==(const WayOut&, const WayOut&) = default;
 };
 
+/// What is still to be done for a dish, by the places on the sheet; empty when nothing is, and when
+/// something is being done for it just now: then it is not left out whole any more.
+[[nodiscard]] std::vector<std::size_t> restFor(const Remaining& remaining, const DishId& dish);
+
 /// The ways out that win two minutes or more, or all that is missing: planning again over going on
 /// as planned, the others over planning again too. The least late first, then in the order of
 /// `Kind`. Of people only the one who wins most, with the fewest skills; of dishes those that

@@ -16,12 +16,20 @@ FromBell plannedMoment(const Schedule& schedule, TaskIndex task, End end) {
 
 }  // namespace
 
-Dispatch::Dispatch(const Problem& problem, const Schedule& schedule)
+std::vector<bool> skippedIn(std::span<const Actual> actuals) {
+    std::vector<bool> isSkipped;
+    for (const Actual& actual : actuals)
+        isSkipped.push_back(actual.isSkipped);
+    return isSkipped;
+}
+
+Dispatch::Dispatch(const Problem& problem, const Schedule& schedule,
+                   const std::vector<bool>& isSkipped)
     : problem_(&problem),
       schedule_(&schedule),
-      orders_(personOrders(problem, schedule)),
+      orders_(personOrders(problem, schedule, isSkipped)),
       sides_(bellSides(problem)) {
-    const auto places = resourceOrders(problem, schedule);
+    const auto places = resourceOrders(problem, schedule, isSkipped);
     orders_.insert(orders_.end(), places.begin(), places.end());
     for (const Link& link : problem.links) {
         orders_.push_back({link.from, link.to, link.fromEnd, link.toEnd, link.minLag});
@@ -235,6 +243,7 @@ class Pass {
             // Nothing came before it: shown where it was planned.
             if (times_[i].start < -kNever / 2)
                 times_[i].start = times_[i].finish = plan_.schedule_->tasks[i].start + bell_;
+            times_[i].isSkipped = isSkipped(i);
             times_[i].isCritical = isOpen(i) && isDueByBell(i) && times_[i].slack == smallest;
         }
     }
@@ -257,7 +266,8 @@ std::vector<Projected> Dispatch::project(std::span<const Actual> actuals, Durati
 Duration Dispatch::readyAt(std::span<const Projected> projected) const {
     Duration ready = -kNever;
     for (std::size_t i = 0; i < projected.size(); ++i)
-        if (sides_[i] == BellSide::By) ready = std::max(ready, projected[i].finish);
+        if (sides_[i] == BellSide::By && !projected[i].isSkipped)
+            ready = std::max(ready, projected[i].finish);
     return ready;
 }
 

@@ -34,13 +34,19 @@ struct Projected {
     Duration slack{0};
     /// Has the smallest slack of all that is still to be done by the bell.
     bool isCritical = false;
+    bool isSkipped = false;  ///< its times say only what it hands on
 };
+
+/// Which tasks these skip.
+[[nodiscard]] std::vector<bool> skippedIn(std::span<const Actual> actuals);
 
 /// The orders a schedule implies, made once per plan and reused for every pass.
 class Dispatch {
   public:
-    /// Both must outlive this object. `schedule` must have passed `check`.
-    Dispatch(const Problem& problem, const Schedule& schedule);
+    /// Both must outlive this object. `schedule` must have passed `check`, but for tasks that
+    /// `isSkipped` names (empty: none): a plan that was made without them may run across them.
+    Dispatch(const Problem& problem, const Schedule& schedule,
+             const std::vector<bool>& isSkipped = {});
 
     /// Projects every task from `now`. `durations[i]` overrides task i's usual duration; empty
     /// means all usual. Tasks not started are not projected before `now`, nor before their planned
@@ -53,7 +59,8 @@ class Dispatch {
                                                  Duration bell = Duration{0},
                                                  std::span<const Duration> durations = {}) const;
 
-    /// The latest projected finish among the tasks that must be done by the bell.
+    /// The latest projected finish among the tasks that must be done by the bell and are not
+    /// skipped; with none, long ago.
     [[nodiscard]] Duration readyAt(std::span<const Projected> projected) const;
 
     /// The critical chain of what is still to be done: from the task that ends last by the bell

@@ -34,10 +34,16 @@ std::optional<Stretch> stretchOf(TaskIndex task, const PlannedTask& planned, con
     return stretch;
 }
 
+bool isOut(const std::vector<bool>& isSkipped, std::size_t task) {
+    return !isSkipped.empty() && isSkipped[task];
+}
+
 std::vector<std::vector<Stretch>> stretchesByPerson(const Problem& problem,
-                                                    const Schedule& schedule) {
+                                                    const Schedule& schedule,
+                                                    const std::vector<bool>& isSkipped) {
     std::vector<std::vector<Stretch>> days(problem.crew.size());
     for (std::size_t i = 0; i < schedule.tasks.size(); ++i) {
+        if (isOut(isSkipped, i)) continue;
         for (const Piece& piece : schedule.tasks[i].pieces) {
             if (piece.length.count() == 0) continue;
             const auto stretch = stretchOf(static_cast<TaskIndex>(i), schedule.tasks[i], piece);
@@ -76,13 +82,16 @@ struct Stay {
     std::int32_t units;
 };
 
-std::vector<Stay> staysOn(const Problem& problem, const Schedule& schedule, ResourceIndex r) {
+std::vector<Stay> staysOn(const Problem& problem, const Schedule& schedule,
+                          const std::vector<bool>& isSkipped, ResourceIndex r) {
     std::vector<Stay> stays;
-    for (std::size_t i = 0; i < problem.tasks.size(); ++i)
+    for (std::size_t i = 0; i < problem.tasks.size(); ++i) {
+        if (isOut(isSkipped, i)) continue;
         for (const ResourceUse& use : problem.tasks[i].uses)
             if (use.resource == r && use.units > 0 &&
                 schedule.tasks[i].finish > schedule.tasks[i].start)
                 stays.push_back({static_cast<TaskIndex>(i), use.units});
+    }
     std::stable_sort(stays.begin(), stays.end(), [&](const Stay& a, const Stay& b) {
         return schedule.tasks[static_cast<std::size_t>(a.task)].start <
                schedule.tasks[static_cast<std::size_t>(b.task)].start;
@@ -92,9 +101,10 @@ std::vector<Stay> staysOn(const Problem& problem, const Schedule& schedule, Reso
 
 }  // namespace
 
-std::vector<Order> personOrders(const Problem& problem, const Schedule& schedule) {
+std::vector<Order> personOrders(const Problem& problem, const Schedule& schedule,
+                                const std::vector<bool>& isSkipped) {
     std::vector<Order> orders;
-    for (const auto& day : stretchesByPerson(problem, schedule)) {
+    for (const auto& day : stretchesByPerson(problem, schedule, isSkipped)) {
         for (std::size_t k = 1; k < day.size(); ++k) {
             const Stretch& a = day[k - 1];
             const Stretch& b = day[k];
@@ -110,7 +120,8 @@ std::vector<Order> personOrders(const Problem& problem, const Schedule& schedule
     return orders;
 }
 
-std::vector<Order> resourceOrders(const Problem& problem, const Schedule& schedule) {
+std::vector<Order> resourceOrders(const Problem& problem, const Schedule& schedule,
+                                  const std::vector<bool>& isSkipped) {
     std::vector<Order> orders;
     for (std::size_t r = 0; r < problem.resources.size(); ++r) {
         const Resource& resource = problem.resources[r];
@@ -119,7 +130,8 @@ std::vector<Order> resourceOrders(const Problem& problem, const Schedule& schedu
             never = std::max(never, step.units);
         std::vector<Stay> running;
         std::deque<Holding> released;
-        for (const Stay& stay : staysOn(problem, schedule, static_cast<ResourceIndex>(r))) {
+        for (const Stay& stay :
+             staysOn(problem, schedule, isSkipped, static_cast<ResourceIndex>(r))) {
             const FromBell now = schedule.tasks[static_cast<std::size_t>(stay.task)].start;
             std::stable_sort(running.begin(), running.end(), [&](const Stay& a, const Stay& b) {
                 return schedule.tasks[static_cast<std::size_t>(a.task)].finish <

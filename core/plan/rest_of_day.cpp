@@ -19,12 +19,14 @@ class Remainder {
         rest_.given.isFixed.assign(before_.tasks.size(), false);
         rest_.wished = schedule_;
         held_.assign(before_.resources.size(), 0);
-        const Dispatch dispatch(before_, schedule_);
+        const Dispatch dispatch(before_, schedule_, skippedIn(standing_.actuals));
         projected_ =
             dispatch.project(standing_.actuals, standing_.now, standing_.bell, standing_.durations);
         rest_.problem.arrival = arrival();
         for (std::size_t i = 0; i < before_.tasks.size(); ++i)
             place(i);
+        for (std::size_t i = 0; i < before_.tasks.size(); ++i)
+            if (actual(i).isSkipped) handOn(static_cast<TaskIndex>(i));
         std::erase_if(rest_.problem.links, [this](const Link& link) { return isMet(link); });
         for (Link& link : rest_.problem.links)
             loosen(link);
@@ -57,12 +59,32 @@ class Remainder {
         return known.start || known.finish;
     }
 
-    /// Nothing is asked any more of what lies fixed, nor by or of what was skipped. Crews begin
-    /// things out of order; what has begun cannot wait for what it should have waited for.
+    /// What follows a skipped task still follows what that one followed: nobody serves before the
+    /// roast is done because it is not sliced. How long it may wait is not asked any more.
+    void handOn(TaskIndex skipped) {
+        auto& links = rest_.problem.links;
+        std::vector<Link> in;
+        std::vector<Link> out;
+        std::erase_if(links, [&](const Link& link) {
+            if (link.to == skipped) in.push_back(link);
+            if (link.from == skipped) out.push_back(link);
+            return link.to == skipped || link.from == skipped;
+        });
+        for (const Link& before : in)
+            for (const Link& after : out)
+                if (before.from != after.to)
+                    links.push_back({before.from,
+                                     after.to,
+                                     before.fromEnd,
+                                     after.toEnd,
+                                     before.minLag + after.minLag,
+                                     {}});
+    }
+
+    /// Nothing is asked any more of what lies fixed. Crews begin things out of order; what has
+    /// begun cannot wait for what it should have waited for.
     bool isMet(const Link& link) const {
-        const auto from = static_cast<std::size_t>(link.from);
-        const auto to = static_cast<std::size_t>(link.to);
-        if (actual(from).isSkipped || actual(to).isSkipped || rest_.given.isFixed[to]) return true;
+        if (rest_.given.isFixed[static_cast<std::size_t>(link.to)]) return true;
         return link.toEnd == End::Start && isBegun(link.to);
     }
 

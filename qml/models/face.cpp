@@ -175,6 +175,9 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->events, &Events::opened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->events, &Events::draftOpened, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->promise, &Promise::accepted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(parts->promise.waysOut(), &WaysOut::accepted, &parts->day,
+                     [parts] { parts->beat(); });
+    QObject::connect(parts->promise.waysOut(), &WaysOut::refused, &parts->day, &Day::refuse);
     QObject::connect(&parts->serve, &Serve::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->day, &Day::looked, &parts->serve,
                      [parts] { parts->serve.show(parts->day.snapshot()); });

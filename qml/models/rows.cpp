@@ -77,9 +77,12 @@ const std::vector<Role<NoticeRow>>& NoticeRow::roles() {
 }
 
 const std::vector<Role<OptionRow>>& OptionRow::roles() {
-    static const std::vector<Role<OptionRow>> all{
-        CINDER_ROLE(OptionRow, key), CINDER_ROLE(OptionRow, text), CINDER_ROLE(OptionRow, note),
-        CINDER_ROLE(OptionRow, isEnough), CINDER_ROLE(OptionRow, isBeingPlanned)};
+    static const std::vector<Role<OptionRow>> all{CINDER_ROLE(OptionRow, key),
+                                                  CINDER_ROLE(OptionRow, text),
+                                                  CINDER_ROLE(OptionRow, note),
+                                                  CINDER_ROLE(OptionRow, isEnough),
+                                                  CINDER_ROLE(OptionRow, isBeingPlanned),
+                                                  CINDER_ROLE(OptionRow, isByTouch)};
     return all;
 }
 

@@ -110,6 +110,7 @@ struct OptionRow {
     QString note;  ///< what it gains
     bool isEnough = false;
     bool isBeingPlanned = false;  ///< it was touched, and its plan is searched
+    bool isByTouch = true;        ///< there is a touch that takes it
     static const std::vector<Role<OptionRow>>& roles();
     friend bool operator==(const OptionRow&, const OptionRow&) = default;
 };

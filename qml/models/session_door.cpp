@@ -52,6 +52,9 @@ Door::Asked SessionDoor::askToPlanDraft() const {
 Door::Asked SessionDoor::askToReplan() const {
     return session_.askToReplan();
 }
+Door::Asked SessionDoor::askToLeaveOut(const DishId& dish) const {
+    return session_.askToLeaveOut(dish);
+}
 Taken SessionDoor::publish(const app::Planning& planning, const app::Found& found) {
     return session_.publish(planning, found);
 }

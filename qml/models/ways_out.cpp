@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "planned_touch.h"
 #include "settings.h"
 
 namespace cinder::face {
@@ -12,21 +13,42 @@ WaysOut::WaysOut(Door& door, Settings& settings, QObject* parent)
 }
 
 void WaysOut::reckon() {
-    // What was found before was found for another moment, or for another event.
-    found_.reset();
+    // The ways follow the plan that is being made.
+    if (isPlanning()) return;
+    taking_.clear();
     search_.stop();
     const auto planning = door_.askToReplan();
     const auto* day = planning ? std::get_if<live::Remaining>(&planning->wanted) : nullptr;
+    if (day == nullptr || (found_ && found_->event != planning->event)) found_.reset();
     if (day == nullptr) return tell();
     search_.start(
-        [day = *day](const std::atomic<bool>& stop) {
+        [event = planning->event, day = *day](const std::atomic<bool>& stop) {
             plan::Search search;
             search.stop = &stop;
-            return Found{live::waysOut(day, search), day};
+            return Found{event, live::waysOut(day, search), day};
         },
         [this](Found found) {
             found_ = std::move(found);
             tell();
+        });
+    tell();
+}
+
+void WaysOut::take(const QString& key) {
+    const auto number = static_cast<std::size_t>(key.toULongLong());
+    if (!found_ || isPlanning() || number >= found_->ways.size()) return;
+    taking_ = key;
+    carryOut(
+        search_, door_,
+        [this, dish = found_->ways[number].dish] {
+            return dish ? door_.askToLeaveOut(*dish) : door_.askToReplan();
+        },
+        [this](const Taken& taken) {
+            taking_.clear();
+            if (isLeft(taken)) return tell();
+            Q_EMIT refused(taken ? QString() : Words::refusal(taken.error()));
+            if (taken) Q_EMIT accepted();
+            reckon();
         });
     tell();
 }
@@ -49,6 +71,9 @@ OptionRow WaysOut::row(const live::WayOut& way, std::size_t number) const {
     OptionRow row;
     row.key = QString::number(number);
     row.isEnough = way.late <= Duration::zero();
+    row.isBeingPlanned = isPlanning() && row.key == taking_;
+    // Who is there is said before the day; somebody more is told what to do.
+    row.isByTouch = way.kind != Kind::OnePersonMore;
     switch (way.kind) {
         case Kind::PlanAgain:
             row.text = tr("Plan again");

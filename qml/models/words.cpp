@@ -235,6 +235,9 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
             return tr("Done: %1").arg(subject);
         case What::Skip:
             return tr("Left out: %1").arg(subject);
+        case What::LeaveOut:
+            return tr("Left out: %1")
+                .arg(card != nullptr && card->dish ? name(*card->dish) : subject);
         case What::Tick: {
             const auto line = static_cast<std::size_t>(std::max(1, offer.number.value_or(1)) - 1);
             if (card != nullptr && line < card->checklist.size())

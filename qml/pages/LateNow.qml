@@ -11,8 +11,11 @@ Column {
 
     required property Day day
     required property WaysOut ways
+    readonly property string ready: root.day.line.ready
 
     spacing: Space.gap
+    // While minutes pass and others work, the answers follow.
+    onReadyChanged: if (root.visible) root.ways.reckon()
     onVisibleChanged: if (root.visible) root.ways.reckon()
     Component.onCompleted: if (root.visible) root.ways.reckon()
 
@@ -37,28 +40,18 @@ Column {
         }
     }
     Heading { width: parent.width; visible: root.ways.isReckoning || root.ways.isNothing || root.ways.rows.count > 0; text: qsTr("What would help from now on") }
-    Label { width: parent.width; visible: root.ways.isReckoning; text: qsTr("Reckoning: every answer is planned, not guessed …"); color: Theme.ash }
+    Label { width: parent.width; visible: root.ways.isReckoning && root.ways.rows.count === 0; text: qsTr("Reckoning: every answer is planned, not guessed …"); color: Theme.ash }
     Repeater {
         model: root.ways.rows
 
-        Row {
+        OptionPlate {
             id: way
-            required property string text
-            required property string note
-            required property bool isEnough
             width: root.width
-            spacing: Space.gap
-
-            StateMark { y: Space.tight; size: Space.mark; mark: way.isEnough ? "done" : "waiting" }
-            Column {
-                width: parent.width - Space.mark - Space.gap
-                spacing: Space.tight
-
-                Label { width: parent.width; text: way.text; isStrong: true; maximumLineCount: 3 }
-                Label { width: parent.width; text: way.note; size: Type.small; color: Theme.ash }
-            }
+            isNarrow: true
+            canAccept: !root.ways.isPlanning && !root.day.line.isReadOnly
+            onAccept: root.ways.take(way.key)
         }
     }
     Label { width: parent.width; visible: root.ways.isNothing; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }
-    Label { width: parent.width; text: qsTr("The lead board plans again or moves the bell; a step is skipped on its own board."); size: Type.small; color: Theme.ash }
+    Label { width: parent.width; text: qsTr("The bell is moved on the lead board; a single step is skipped on its own board."); size: Type.small; color: Theme.ash }
 }

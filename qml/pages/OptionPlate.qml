@@ -11,11 +11,12 @@ Item {
     required property string note
     required property bool isEnough
     required property bool isBeingPlanned
+    required property bool isByTouch
     property bool canAccept: true
     property bool isNarrow: false
     signal accept()
 
-    implicitHeight: Math.max(words.height, touch.height) + 2 * Space.gap
+    implicitHeight: Math.max(words.height, root.isByTouch ? touch.height : 0) + 2 * Space.gap
     Accessible.role: Accessible.ListItem
     Accessible.name: root.text + ", " + root.note
 
@@ -25,7 +26,7 @@ Item {
         id: words
         anchors.left: shape.right
         anchors.leftMargin: Space.gap
-        anchors.right: touch.left
+        anchors.right: root.isByTouch ? touch.left : parent.right
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         spacing: Space.tight
@@ -39,6 +40,7 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
+        visible: root.isByTouch
         enabled: root.canAccept
         opacity: enabled || root.isBeingPlanned ? 1 : 0.4
         size: Type.body

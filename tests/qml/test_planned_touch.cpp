@@ -115,19 +115,35 @@ void setGuestsWhileOthersPack(const Glass& glass) {
     CHECK(walk.guests().adults == before.adults + 5);
 }
 
+/// Some three quarters of an hour late, at what would help.
+struct LateWalk : PlannedWalk {
+    explicit LateWalk(const Glass& glass) : PlannedWalk(glass, kLate) {
+        openTheOrchard(text("Lead"));
+        hearCalls();
+        go(text("Lead"));
+        const auto line = app.day().line();
+        REQUIRE(line.isLate);
+        touch(button(line.ready + text(" · ") + line.spare));
+        app.settlePlan();
+        REQUIRE(isAt(text("Promise")));
+    }
+    /// What the first way that begins so says of itself; empty: there is none.
+    [[nodiscard]] QString way(const QString& begins) const {
+        auto* ways = promise().waysOut()->rows();
+        for (int row = 0; row < ways->count(); ++row) {
+            const QString said =
+                ways->data(ways->index(row), ways->roleNames().key("text")).toString();
+            if (said.startsWith(begins)) return said;
+        }
+        return {};
+    }
+};
+
 /// From the plate that says how late a day has got, the answer that was given before it must not
 /// read as if it were of now.
 void askHowLateItIs(const Glass& glass) {
-    PlannedWalk walk(glass, kLate);
-    walk.openTheOrchard(text("Lead"));
-    walk.hearCalls();
-    walk.go(text("Lead"));
+    LateWalk walk(glass);
     const auto noted = walk.app.journal().size();
-    const auto line = walk.app.day().line();
-    REQUIRE(line.isLate);
-    walk.touch(walk.button(line.ready + text(" · ") + line.spare));
-    walk.app.settlePlan();
-    REQUIRE(walk.isAt(text("Promise")));
     REQUIRE(walk.promise().isKept());
     CHECK(isReadable(walk.app.root(), text("As the day runs now")));
     CHECK(isReadable(walk.app.root(),
@@ -142,6 +158,51 @@ void askHowLateItIs(const Glass& glass) {
     CHECK(isReadable(walk.app.root(), said("note")));
     // Looking for them is no touch: nothing is noted.
     CHECK(walk.app.journal().size() == noted);
+}
+
+void leaveOutADish(const Glass& glass) {
+    LateWalk walk(glass);
+    const QString way = walk.way(text("Leave out: "));
+    REQUIRE_FALSE(way.isEmpty());
+    const Duration late = walk.app.look()->lateness;
+    const auto noted = walk.app.journal().size();
+    CHECK(walk.finger.touch(walk.button(text("Do this: ") + way)).empty());
+    walk.app.settlePlan();
+
+    CHECK(walk.app.journal().size() == noted + 2);
+    CHECK(walk.noted<journal::DishLeftOut>() == 1);
+    CHECK(walk.app.look()->lateness < late);
+    const QString dish = way.mid(text("Leave out: ").size());
+    CHECK(isReadable(walk.app.root(), text("Left out: ") + dish));
+    CHECK(walk.way(way).isEmpty());
+
+    // Both in one undo.
+    const auto before = walk.app.journal().size();
+    CHECK(walk.finger.touch(walk.undoButton()).empty());
+    walk.app.settlePlan();
+    CHECK(walk.app.journal().size() == before + 2);
+    CHECK(walk.app.look()->lateness == late);
+    CHECK(isReadable(walk.app.root(), text("As the day runs now")));
+    CHECK_FALSE(walk.way(way).isEmpty());
+}
+
+/// The answers follow the day without a touch.
+void waitAtTheWaysOut(const Glass& glass) {
+    LateWalk walk(glass);
+    const auto noteOf = [&] {
+        auto* ways = walk.promise().waysOut()->rows();
+        QStringList notes;
+        for (int row = 0; row < ways->count(); ++row)
+            notes << ways->data(ways->index(row), ways->roleNames().key("note")).toString();
+        return notes.join(text("; ")).toStdString();
+    };
+    const std::string before = noteOf();
+    walk.app.pass(minutes(20));
+    // Until the new ones are there the last ones stay.
+    CHECK(walk.promise().waysOut()->isReckoning());
+    CHECK(noteOf() == before);
+    walk.app.settlePlan();
+    CHECK(noteOf() != before);
 }
 
 /// The orchard lunch, but the crew may only come twenty minutes later.
@@ -225,6 +286,18 @@ TEST_CASE("a late day comes before what was promised, on a tablet") {
 
 TEST_CASE("a late day comes before what was promised, on a phone") {
     askHowLateItIs(kPhone);
+}
+
+TEST_CASE("a dish is left out of a late day by touch, and comes back, on a tablet") {
+    leaveOutADish(kTablet);
+}
+
+TEST_CASE("a dish is left out of a late day by touch, and comes back, on a phone") {
+    leaveOutADish(kPhone);
+}
+
+TEST_CASE("what would help is reckoned again while a late day goes on") {
+    waitAtTheWaysOut(kPhone);
 }
 
 TEST_CASE("other guests are planned for while the van is loaded, on a tablet") {

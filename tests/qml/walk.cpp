@@ -51,6 +51,12 @@ QQuickItem* Walk::undoButton() const {
     });
 }
 
+std::string Walk::whatIsSaid() const {
+    std::string said = "refused: \"" + app.day().refusal().toStdString() + "\"";
+    if (auto* ringing = call()) said += ", under " + describe(*ringing);
+    return said;
+}
+
 void Walk::touch(QQuickItem* item) {
     const auto before = app.journal().size();
     const std::string fault = finger.touch(item);

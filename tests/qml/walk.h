@@ -48,8 +48,9 @@ class Walk {
     template <class Body>
     Body note(QQuickItem* item) {
         const auto before = app.journal().size();
+        const std::string aim = item == nullptr ? "nothing" : describe(*item);
         const std::string fault = finger.touch(item);
-        INFO(glassName << ": " << fault);
+        INFO(glassName << ": " << aim << "; " << fault << "; " << whatIsSaid());
         REQUIRE(fault.empty());
         const auto after = app.journal();
         REQUIRE(after.size() == before + 1);
@@ -76,6 +77,8 @@ class Walk {
     Finger finger;
 
   private:
+    /// Why the last touch was refused, and what rings; for a touch that came to nothing.
+    [[nodiscard]] std::string whatIsSaid() const;
     /// The body of the newest operation if it is a `Body`.
     template <class Body>
     static const Body* newest(const std::vector<journal::Operation>& operations) {

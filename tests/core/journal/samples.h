@@ -40,6 +40,7 @@ inline std::vector<Body> everyKind() {
         TaskStarted{lamb, at(1)},
         TaskFinished{lamb, at(2)},
         TaskSkipped{lamb, at(3)},
+        DishLeftOut{DishId{"lamb"}, {lamb, TaskId{"lamb/slice"}}, at(4)},
         LineTicked{lamb, 4, at(5)},
         Turned{lamb, 3, at(6)},
         ServeTimeMoved{at(7), at(8)},

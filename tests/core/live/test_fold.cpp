@@ -42,6 +42,29 @@ TEST_CASE("ticking the first line starts work, ticking the last one finishes it"
     CHECK_FALSE(lunch.day().tasks.at(kTables).finished);
 }
 
+TEST_CASE("a dish is left out with what is named of it, and comes back whole") {
+    SmallDay lunch;
+    const auto left =
+        lunch.add(DishLeftOut{DishId{"lamb"}, {kCook, kTables, TaskId{"soup"}}, fromBell(-55min)});
+    auto day = lunch.day();
+    CHECK(day.leftOut == std::set{DishId{"lamb"}});
+    CHECK(day.tasks.at(kCook).skipped == fromBell(-55min));
+    CHECK(day.tasks.at(kTables).skipped == fromBell(-55min));
+    // No longer on the plan.
+    CHECK(day.tasks.count(TaskId{"soup"}) == 0);
+    CHECK(std::count(day.setAside.begin(), day.setAside.end(), left) == 1);
+
+    // Somebody else had skipped it before: the first word stands.
+    lunch.add(TaskSkipped{kCook, fromBell(-50min)});
+    CHECK(lunch.day().tasks.at(kCook).skipped == fromBell(-55min));
+
+    lunch.add(Undone{left});
+    day = lunch.day();
+    CHECK(day.leftOut.empty());
+    CHECK(day.tasks.at(kCook).skipped == fromBell(-50min));
+    CHECK(day.tasks.count(kTables) == 0);
+}
+
 TEST_CASE("what no longer fits the plan, or is not understood, is set aside and kept") {
     SmallDay lunch;
     const auto stranger = lunch.add(TaskStarted{TaskId{"soup"}, fromBell(-50min)});

@@ -30,7 +30,7 @@ Body anyBody(const std::vector<Operation>& before) {
         return some;
     };
     const ResourceId grate{"grate"};
-    switch (below(21)) {
+    switch (below(22)) {
         case 0:
             return TaskStarted{task, at};
         case 1:
@@ -71,6 +71,8 @@ Body anyBody(const std::vector<Operation>& before) {
                                  : FigureSet{"supply/ice", 1000.0 * below(9), {}, at};
         case 18:
             return LineOrdered{{DishId{"bread"}, DishId{"slaw"}}, at};
+        case 19:
+            return DishLeftOut{DishId{"slaw"}, {task}, at};
         default:
             return Undone{before[static_cast<std::size_t>(below(int(before.size())))].id};
     }

@@ -172,3 +172,46 @@ TEST_CASE("invented days that slip are planned again without breaking a rule") {
     }
     CHECK(replannedDays >= 30);
 }
+
+TEST_CASE("nobody carves before the roast is done because it does not rest") {
+    Problem problem = smallLunch();
+    problem.tasks[3].lean = Lean::Early;
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[2].isSkipped = true;
+    // Long before: there would be time to slice first.
+    const auto replanned = replan(problem, smallLunchPlan(), {actuals, at(-90), at(15)});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    const auto& tasks = replanned->plan.schedule.tasks;
+    CHECK(tasks[3].start >= tasks[1].finish);
+}
+
+TEST_CASE("a plan without skipped work goes as it was made, wherever that work lay before") {
+    int days = 0;
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        Problem problem = inventDay(seed, 10 + static_cast<int>(seed % 15), 3);
+        Search search;
+        search.budget.schedules = 200;
+        const auto first = makePlan(problem, search);
+        if (!first) continue;
+        std::vector<Actual> actuals(problem.tasks.size());
+        for (std::size_t i = seed % 3; i < actuals.size(); i += 3)
+            actuals[i].isSkipped = true;
+        // So late that only what is left in another order still serves at the bell.
+        const FromBell now = firstStart(first->schedule) + minutes(5);
+        const auto replanned = replan(problem, first->schedule, {actuals, now, at(0)}, search);
+        if (!replanned) continue;
+        ++days;
+        INFO("day " << seed);
+        judge(*replanned);
+        Schedule joined = first->schedule;
+        for (std::size_t i = 0; i < actuals.size(); ++i)
+            if (!actuals[i].isSkipped) joined.tasks[i] = replanned->plan.schedule.tasks[i];
+        const Dispatch dispatch(problem, joined, skippedIn(actuals));
+        const auto projected = dispatch.project(actuals, now);
+        CHECK(dispatch.readyAt(projected) <= at(0));
+        for (std::size_t i = 0; i < actuals.size(); ++i)
+            if (!actuals[i].isSkipped) CHECK(projected[i].finish <= joined.tasks[i].finish);
+    }
+    CHECK(days >= 20);
+}
