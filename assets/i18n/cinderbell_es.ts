@@ -796,6 +796,14 @@
         <source>Planning…</source>
         <translation>Planeando…</translation>
     </message>
+    <message>
+        <source>Hold</source>
+        <translation>Mantener</translation>
+    </message>
+    <message>
+        <source>Hold: %1</source>
+        <translation>Mantener: %1</translation>
+    </message>
 </context>
 <context>
     <name>OrderPlate</name>

@@ -157,6 +157,7 @@ void Face::Parts::speak() {
         QCoreApplication::installTranslator(&translator);
     engine.retranslate();
     day.retell();
+    promise.retell();
     editor.retell();
     lists.retell();
     cautions.tell();

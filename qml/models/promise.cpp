@@ -62,6 +62,11 @@ void Promise::accept(const QString& key) {
     tell();
 }
 
+void Promise::retell() {
+    tell();
+    waysOut_.retell();
+}
+
 void Promise::tell() {
     std::vector<OptionRow> rows, shorter;
     std::vector<QueueBar> queue;

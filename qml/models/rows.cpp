@@ -82,7 +82,8 @@ const std::vector<Role<OptionRow>>& OptionRow::roles() {
                                                   CINDER_ROLE(OptionRow, note),
                                                   CINDER_ROLE(OptionRow, isEnough),
                                                   CINDER_ROLE(OptionRow, isBeingPlanned),
-                                                  CINDER_ROLE(OptionRow, isByTouch)};
+                                                  CINDER_ROLE(OptionRow, isByTouch),
+                                                  CINDER_ROLE(OptionRow, isHeld)};
     return all;
 }
 

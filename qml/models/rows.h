@@ -111,6 +111,7 @@ struct OptionRow {
     bool isEnough = false;
     bool isBeingPlanned = false;  ///< it was touched, and its plan is searched
     bool isByTouch = true;        ///< there is a touch that takes it
+    bool isHeld = false;          ///< that touch is held: it is hard to take back
     static const std::vector<Role<OptionRow>>& roles();
     friend bool operator==(const OptionRow&, const OptionRow&) = default;
 };

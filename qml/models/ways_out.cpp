@@ -74,6 +74,7 @@ OptionRow WaysOut::row(const live::WayOut& way, std::size_t number) const {
     row.isBeingPlanned = isPlanning() && row.key == taking_;
     // Who is there is said before the day; somebody more is told what to do.
     row.isByTouch = way.kind != Kind::OnePersonMore;
+    row.isHeld = way.kind == Kind::DropDish;
     switch (way.kind) {
         case Kind::PlanAgain:
             row.text = tr("Plan again");

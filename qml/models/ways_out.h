@@ -39,6 +39,8 @@ class WaysOut : public QObject {
     Q_INVOKABLE void reckon();
     /// Plans the day that way and publishes it, then reckons again.
     Q_INVOKABLE void take(const QString& key);
+    /// The same in the language that is spoken now.
+    void retell() { tell(); }
     /// Waits for the search that runs; for pictures and tests.
     void settle() { search_.settle(); }
 

@@ -12,6 +12,7 @@ Item {
     required property bool isEnough
     required property bool isBeingPlanned
     required property bool isByTouch
+    required property bool isHeld
     property bool canAccept: true
     property bool isNarrow: false
     signal accept()
@@ -40,12 +41,27 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
-        visible: root.isByTouch
+        visible: root.isByTouch && !held.visible
         enabled: root.canAccept
         opacity: enabled || root.isBeingPlanned ? 1 : 0.4
         size: Type.body
         text: root.isBeingPlanned ? qsTr("Planning…") : qsTr("Do this")
         Accessible.name: root.isBeingPlanned ? text : qsTr("Do this: %1").arg(root.text)
         onClicked: root.accept()
+    }
+    HoldPlate {
+        id: held
+        objectName: "holdOption"
+        anchors.right: parent.right
+        anchors.rightMargin: Space.gap
+        anchors.verticalCenter: parent.verticalCenter
+        width: touch.width
+        height: touch.height
+        visible: root.isByTouch && root.isHeld && !root.isBeingPlanned
+        enabled: root.canAccept
+        opacity: enabled ? 1 : 0.4
+        text: qsTr("Hold")
+        Accessible.name: qsTr("Hold: %1").arg(root.text)
+        onHeld: root.accept()
     }
 }

@@ -10,6 +10,7 @@
 #include "lists.h"
 #include "promise.h"
 #include "session_door.h"
+#include "settings.h"
 #include "walk.h"
 
 #include <QFile>
@@ -158,6 +159,12 @@ void askHowLateItIs(const Glass& glass) {
     CHECK(isReadable(walk.app.root(), said("note")));
     // Looking for them is no touch: nothing is noted.
     CHECK(walk.app.journal().size() == noted);
+    // The answers that stand there speak the language that is chosen.
+    walk.app.settings().setLanguage(text("es"));
+    CHECK(walk.promise().answer().startsWith(text("Se puede")));
+    CHECK(said("note").startsWith(text("list")));
+    walk.app.settings().setLanguage(text("en"));
+    CHECK(walk.promise().answer().startsWith(text("It can be done")));
 }
 
 void leaveOutADish(const Glass& glass) {
@@ -166,7 +173,10 @@ void leaveOutADish(const Glass& glass) {
     REQUIRE_FALSE(way.isEmpty());
     const Duration late = walk.app.look()->lateness;
     const auto noted = walk.app.journal().size();
-    CHECK(walk.finger.touch(walk.button(text("Do this: ") + way)).empty());
+    auto* key = walk.button(text("Hold: ") + way);
+    // A slip of the finger leaves nothing out.
+    walk.touch(key);
+    CHECK(walk.finger.hold(key, 1500).empty());
     walk.app.settlePlan();
 
     CHECK(walk.app.journal().size() == noted + 2);
