@@ -1511,6 +1511,18 @@
         <source>Hold: leave out</source>
         <translation>Mantenga pulsado: omitir</translation>
     </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Recuperar</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
+    </message>
+    <message>
+        <source>Bring back: %1</source>
+        <translation>Recuperar: %1</translation>
+    </message>
 </context>
 <context>
     <name>TextSheet</name>

@@ -76,6 +76,7 @@ class Arrangement {
     void addFacts(const plan::Task& task, TaskCard& card) const {
         const auto found = day_.tasks.find(task.id);
         const live::TaskFacts* facts = found == day_.tasks.end() ? nullptr : &found->second;
+        card.canComeBack = card.state == TaskState::Skipped && facts && !facts->skips.empty();
         std::int32_t line = 0;
         for (const LocalText& text : task.checklist)
             card.checklist.push_back({text, facts && facts->ticks.count(line++) > 0});

@@ -248,8 +248,13 @@ class Session {
     /// and when nothing is left to do. One undo takes back both.
     [[nodiscard]] Result<void, Refusal> leaveOut(const DishId& dish);
 
+    /// Searches for a new plan in which a task that was skipped, or left out with its dish, is to
+    /// be done after all; a dish that was left out comes back whole. Refused when nobody left it
+    /// out.
+    [[nodiscard]] Result<void, Refusal> bringBack(const TaskId& task);
+
     // --- what waits for a plan, in parts (planning.h, session_planning.cpp). Each of the first
-    // six is the beginning of the touch of that name, and refuses what that would. ---
+    // seven is the beginning of the touch of that name, and refuses what that would. ---
     [[nodiscard]] Result<Planning, Refusal> askToImport(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToRedescribe(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToPlanDraft() const;
@@ -257,6 +262,7 @@ class Session {
                                                            std::int32_t children) const;
     [[nodiscard]] Result<Planning, Refusal> askToReplan() const;
     [[nodiscard]] Result<Planning, Refusal> askToLeaveOut(const DishId& dish) const;
+    [[nodiscard]] Result<Planning, Refusal> askToBringBack(const TaskId& task) const;
     /// Records what was found, or says why nothing was. Overtaken when something was noted since
     /// that the plan does not know of; NoEvent when another event is open. Nothing is recorded
     /// then.

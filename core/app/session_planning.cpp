@@ -1,6 +1,8 @@
 // What waits for a plan: asked for, searched, published (planning.h).
 
 #include <algorithm>
+#include <iterator>
+#include <set>
 
 #include "app/planning.h"
 #include "app/session.h"
@@ -48,24 +50,6 @@ Basis basisIn(const OpenDay* open) {
     return {day.event, day.draft, day.serve, !day.tasks.empty()};
 }
 
-void skipAll(live::Remaining& rest, const std::vector<TaskId>& left) {
-    const auto& tasks = rest.sheet.problem.tasks;
-    for (std::size_t i = 0; i < tasks.size(); ++i)
-        if (std::find(left.begin(), left.end(), tasks[i].id) != left.end())
-            rest.actuals[i].isSkipped = true;
-}
-
-/// Whether a plan for the one is a plan for the other.
-bool stillHolds(const Planning& planning, const OpenDay* open) {
-    const auto* planned = std::get_if<live::Remaining>(&planning.wanted);
-    if (planned == nullptr) return basisIn(open) == planning.basis;
-    if (open == nullptr || !open->day.sheet) return false;
-    auto rest = live::remainingAt(open->day, planned->now);
-    for (const journal::Body& body : planning.bodies)
-        if (const auto* dish = std::get_if<journal::DishLeftOut>(&body)) skipAll(rest, dish->tasks);
-    return rest.tellsTheSameAs(*planned);
-}
-
 Result<bool, Refusal> isKnown(const journal::Store& store, const EventId& event) {
     const auto ids = store.events();
     if (!ids) return fail(refusalFor(ids.error()));
@@ -101,6 +85,37 @@ Planning Session::State::planning(const EventId& planned) const {
     planning.open = event;
     planning.basis = basisIn(open.get());
     return planning;
+}
+
+Planning Session::State::restPlanning(std::vector<journal::Body> said) {
+    Planning planning = this->planning(*event);
+    planning.wanted = live::remainingAt(dayWith(said), now(), &open->fire);
+    // The plan first: undo goes by what was said last.
+    planning.bodies.emplace_back(journal::PlanPublished{});
+    std::move(said.begin(), said.end(), std::back_inserter(planning.bodies));
+    return planning;
+}
+
+live::Day Session::State::dayWith(const std::vector<journal::Body>& bodies) {
+    std::vector<journal::Operation> all;
+    journal::HybridClock later = stamps;
+    std::uint64_t sequence = 0;
+    for (const journal::Operation& op : operations)
+        if (op.id.device == store.device()) sequence = std::max(sequence, op.id.sequence);
+    for (const journal::Body& body : bodies) {
+        if (std::holds_alternative<journal::PlanPublished>(body)) continue;
+        if (all.empty()) all = operations;
+        all.push_back(
+            {*event, {store.device(), ++sequence}, later.tick(clock.wall()), {}, 1, body});
+    }
+    return all.empty() ? open->day : live::fold(all, documents);
+}
+
+bool Session::State::stillHolds(const Planning& planning) {
+    const auto* rest = std::get_if<live::Remaining>(&planning.wanted);
+    if (rest == nullptr) return basisIn(open.get()) == planning.basis;
+    if (!open || !open->day.sheet) return false;
+    return live::remainingAt(dayWith(planning.bodies), rest->now).tellsTheSameAs(*rest);
 }
 
 Result<Planning, Refusal> Session::askToImport(const std::string& document) const {
@@ -142,32 +157,43 @@ Result<Planning, Refusal> Session::askToPlanDraft() const {
 
 Result<Planning, Refusal> Session::askToReplan() const {
     if (auto no = state_->objection()) return fail(std::move(*no));
-    const OpenDay& open = *state_->open;
-    if (!open.day.sheet) return refuse(Why::NoPlan);
-    Planning planning = state_->planning(*state_->event);
-    planning.wanted = live::remainingAt(open.day, state_->now(), &open.fire);
-    planning.bodies.emplace_back(journal::PlanPublished{});
-    return planning;
+    if (!state_->open->day.sheet) return refuse(Why::NoPlan);
+    return state_->restPlanning({});
 }
 
 Result<Planning, Refusal> Session::askToLeaveOut(const DishId& dish) const {
-    auto planning = askToReplan();
-    if (!planning) return planning;
-    auto& rest = std::get<live::Remaining>(planning->wanted);
+    auto now = askToReplan();
+    if (!now) return now;
+    const auto& rest = std::get<live::Remaining>(now->wanted);
     journal::DishLeftOut left{dish, {}, rest.now};
     for (const std::size_t i : live::restFor(rest, dish))
         left.tasks.push_back(rest.sheet.problem.tasks[i].id);
     if (left.tasks.empty())
         return refuse(Why::NotNow, "nothing of it can be left out: " + dish.text());
-    skipAll(rest, left.tasks);
-    // After its plan: undo goes by what was said last.
-    planning->bodies.emplace_back(std::move(left));
-    return planning;
+    return state_->restPlanning({std::move(left)});
+}
+
+Result<Planning, Refusal> Session::askToBringBack(const TaskId& task) const {
+    const auto found = state_->find(task);
+    if (!found) return fail(found.error());
+    const live::Day& day = state_->open->day;
+    const auto facts = day.tasks.find(task);
+    if (facts == day.tasks.end() || facts->second.skips.empty())
+        return refuse(Why::NotNow, "nobody left it out");
+    std::set<journal::OperationId> said(facts->second.skips.begin(), facts->second.skips.end());
+    if (const auto dish = day.sheet->problem.tasks[*found].dish)
+        if (const auto left = day.leftOut.find(*dish); left != day.leftOut.end())
+            said.insert(left->second.begin(), left->second.end());
+    std::vector<journal::Body> undoing;
+    undoing.reserve(said.size());
+    for (const journal::OperationId& word : said)
+        undoing.emplace_back(journal::Undone{word});
+    return state_->restPlanning(std::move(undoing));
 }
 
 Taken Session::publish(const Planning& planning, const Found& found) {
     if (state_->event != planning.open) return refuse(Why::NoEvent, "another event is open");
-    if (!stillHolds(planning, state_->open.get())) return refuse(Why::Overtaken);
+    if (!state_->stillHolds(planning)) return refuse(Why::Overtaken);
     if (!found) return fail(found.error());
     if (planning.bodies.empty()) return open(planning.event);
     const bool isDescribed =
@@ -212,6 +238,10 @@ Taken Session::replan() {
 
 Taken Session::leaveOut(const DishId& dish) {
     return carryOut(*this, askToLeaveOut(dish));
+}
+
+Taken Session::bringBack(const TaskId& task) {
+    return carryOut(*this, askToBringBack(task));
 }
 
 }  // namespace cinder::app

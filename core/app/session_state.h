@@ -90,6 +90,13 @@ struct Session::State {
     /// (session_planning.cpp)
     [[nodiscard]] Planning planning(const EventId& planned) const;
 
+    /// A plan for the rest of the open day, with `said` said in the same breath.
+    [[nodiscard]] Planning restPlanning(std::vector<journal::Body> said);
+    /// The open day as it would be with these said too; a plan that is not made yet says nothing.
+    [[nodiscard]] live::Day dayWith(const std::vector<journal::Body>& bodies);
+    /// Whether a plan that was asked for is still one for the day.
+    [[nodiscard]] bool stillHolds(const Planning& planning);
+
     /// What the open event comes to; null while none is open.
     [[nodiscard]] std::shared_ptr<const Reckoned> reckon();
 

@@ -38,6 +38,7 @@ struct TaskCard : live::TaskOutlook {
     plan::TaskKind kind = plan::TaskKind::SetUp;
     StationId station;
     LocalText stationName;
+    bool canComeBack = false;      ///< somebody left it out, and can say otherwise
     std::vector<PersonId> people;  ///< planned, in order of first work
     /// How often it held up the bell in the simulation, 0 to 1.
     double criticality = 0;

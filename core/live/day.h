@@ -31,6 +31,7 @@ struct TaskFacts {
     std::map<std::int32_t, Instant> ticks;  ///< checklist line -> when
     std::map<std::int32_t, Instant> turns;  ///< turn number, from 1 -> when
     std::optional<PersonId> startedBy;
+    std::vector<journal::OperationId> skips;  ///< every word that says `skipped`
     friend bool operator==(const TaskFacts&, const TaskFacts&) = default;
 };
 
@@ -53,7 +54,8 @@ struct Day {
     /// The serve time as it now stands, after any move by the client.
     std::optional<Instant> serve;
     std::map<TaskId, TaskFacts> tasks;
-    std::set<DishId> leftOut;  ///< dishes, whole
+    /// Dishes that are left out whole -> every word that says so.
+    std::map<DishId, std::vector<journal::OperationId>> leftOut;
     std::map<TaskId, BatchFacts> batches;
     std::map<ResourceId, GrateFacts> grates;
     ServiceDay service;

@@ -104,12 +104,16 @@ class Folder {
         if (TaskFacts* facts = factsOf(o.task); facts && !facts->finished) facts->finished = o.at;
     }
     void operator()(const journal::TaskSkipped& o) {
-        if (TaskFacts* facts = factsOf(o.task); facts && !facts->skipped) facts->skipped = o.at;
+        TaskFacts* facts = factsOf(o.task);
+        if (!facts) return;
+        if (!facts->skipped) facts->skipped = o.at;
+        facts->skips.push_back(op_->id);
     }
+    /// What somebody had begun by then is still being done.
     void operator()(const journal::DishLeftOut& o) {
-        day_.leftOut.insert(o.dish);
+        day_.leftOut[o.dish].push_back(op_->id);
         for (const TaskId& task : o.tasks)
-            (*this)(journal::TaskSkipped{task, o.at});
+            if (!hasBegun(task)) (*this)(journal::TaskSkipped{task, o.at});
     }
     void operator()(const journal::LineTicked& o) {
         const plan::Task* task = tasks_.find(o.task);
@@ -231,6 +235,13 @@ class Folder {
             return nullptr;
         }
         return &day_.tasks[id];
+    }
+
+    [[nodiscard]] bool hasBegun(const TaskId& id) const {
+        if (const auto batch = day_.batches.find(id); batch != day_.batches.end())
+            if (batch->second.laid) return true;
+        const auto facts = day_.tasks.find(id);
+        return facts != day_.tasks.end() && (facts->second.started || !facts->second.ticks.empty());
     }
 
     static Temperature fromMilli(std::int64_t milliCelsius) {

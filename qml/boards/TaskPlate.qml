@@ -24,6 +24,7 @@ Item {
     required property bool canStart
     required property bool canFinish
     required property bool canSkip
+    required property bool canComeBack
     required property string startVerb
     required property string finishVerb
     required property string detail
@@ -35,15 +36,19 @@ Item {
     property bool showsLines: false
     property bool showsSkip: false
     property bool showsCaution: false
+    property bool showsReturn: false
+    property bool canPlan: true
     property int columns: 2
     signal start()
     signal finish()
     signal skip()
+    signal comeBack()
     signal tick(int line)
     /// The room the heading takes above the plate.
     readonly property real above: part.visible ? part.height + Space.small : 0
     /// What is held lies apart from the touches of this plate and of those above and below it.
     readonly property bool offersSkip: root.showsSkip && root.canSkip && root.isOpen
+    readonly property bool offersReturn: root.showsReturn && root.canComeBack
     readonly property real skipRoom: root.offersSkip ? Space.apart - Space.gap : 0
     readonly property bool isOpen: root.mark !== "done" && root.mark !== "skipped"
 
@@ -100,7 +105,7 @@ Item {
                 Label {
                     width: parent.width
                     text: root.isOpen ? root.remaining + " " + root.awaited + " · " + root.startText
-                                      : root.state + " " + root.countdown
+                                      : (root.state + " " + root.countdown).trim()
                     size: Type.small
                     color: root.isDue ? Theme.ember : Theme.ash
                     maximumLineCount: 6
@@ -118,7 +123,7 @@ Item {
                 id: touches
                 anchors.right: parent.right
                 y: held.visible ? root.skipRoom - Space.gap : 0
-                visible: root.canStart || root.canFinish
+                visible: root.canStart || root.canFinish || root.offersReturn
                 width: visible ? implicitWidth : 0
                 spacing: Space.apart
 
@@ -134,6 +139,14 @@ Item {
                     size: Type.body
                     text: root.canFinish ? root.finishVerb : root.startVerb
                     onClicked: root.canFinish ? root.finish() : root.start()
+                }
+                PressPlate {
+                    visible: root.offersReturn
+                    enabled: root.canPlan
+                    size: Type.body
+                    text: root.canPlan ? qsTr("Bring back") : qsTr("Planning…")
+                    Accessible.name: root.canPlan ? qsTr("Bring back: %1").arg(root.title) : text
+                    onClicked: root.comeBack()
                 }
             }
         }

@@ -246,9 +246,14 @@ void Day::followClock() {
     take(door_.followClock());
 }
 void Day::replan() {
+    planRest([this] { return door_.askToReplan(); });
+}
+void Day::bringBack(const QString& task) {
+    planRest([this, id = taskId(task)] { return door_.askToBringBack(id); });
+}
+void Day::planRest(Ask ask) {
     if (isPlanning()) return;
-    plan(
-        search_, [this] { return door_.askToReplan(); }, [this] { Q_EMIT planningChanged(); });
+    plan(search_, std::move(ask), [this] { Q_EMIT planningChanged(); });
     Q_EMIT planningChanged();
 }
 void Day::setSpeed(int speed) {

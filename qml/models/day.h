@@ -155,6 +155,8 @@ class Day : public QObject {
     void refuse(const QString& why);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void replan();
+    /// What was left out is to be done after all.
+    Q_INVOKABLE void bringBack(const QString& task);
     /// The device's clock was set and is right now: every countdown goes by it from here on.
     Q_INVOKABLE void followClock();
     Q_INVOKABLE void rehearse(int speed);
@@ -191,6 +193,8 @@ class Day : public QObject {
   private:
     /// One vessel of the line stands in its place.
     void place(int line);
+    /// Plans the rest of the day, unless that is being done.
+    void planRest(Ask ask);
     void showLists();
     void showSeconds();
     [[nodiscard]] Headline headline() const;

@@ -47,6 +47,7 @@ class Door {
     [[nodiscard]] virtual Asked askToPlanDraft() const = 0;
     [[nodiscard]] virtual Asked askToReplan() const = 0;
     [[nodiscard]] virtual Asked askToLeaveOut(const DishId& dish) const = 0;
+    [[nodiscard]] virtual Asked askToBringBack(const TaskId& task) const = 0;
     [[nodiscard]] virtual Taken publish(const app::Planning& planning, const app::Found& found) = 0;
 
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;

@@ -144,8 +144,13 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.isDue = isOpen(card) && left <= Duration::zero();
     row.awaited =
         isToCome(card) && row.isDue && card.isLate ? RowMaker::tr("late to begin") : await.what;
-    const TimeLeft shown =
-        isOpen(card) ? Words::timeLeft(left) : TimeLeft{words_.clock(card.finish), {}};
+    // What is left out has no moment, and nobody does it.
+    const bool isOut = card.state == TaskState::Skipped;
+    TimeLeft shown;
+    if (isOpen(card))
+        shown = Words::timeLeft(left);
+    else if (!isOut)
+        shown.figure = words_.clock(card.finish);
     row.countdown = shown.figure;
     row.unit = shown.unit;
     row.progress = progressOf(card, day.now);
@@ -157,6 +162,7 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.canFinish = mayTouch && isGoing(card);
     row.canTurn = mayTouch && isGoing(card) && card.turnsDone < card.turnCount;
     row.canSkip = mayTouch && isToCome(card);
+    row.canComeBack = mayTouch && card.canComeBack;
     row.startVerb = Words::startVerb(card.kind);
     row.finishVerb = Words::finishVerb(card.kind);
     row.caution = cautionFor(card.kind, words_.language());
@@ -172,8 +178,8 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
         ticked += line.isTicked ? 1 : 0;
     }
     QStringList detail;
-    if (!row.people.isEmpty()) detail << row.people;
-    if (!next.empty()) detail << RowMaker::tr("%1 of %2").arg(ticked).arg(next.size());
+    if (!row.people.isEmpty() && !isOut) detail << row.people;
+    if (!next.empty() && !isOut) detail << RowMaker::tr("%1 of %2").arg(ticked).arg(next.size());
     row.detail = detail.join(QStringLiteral(" · "));
     lines->show(std::move(next));
     row.lines = lines;

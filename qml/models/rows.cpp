@@ -41,6 +41,7 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, canFinish),
         CINDER_ROLE(TaskRow, canTurn),
         CINDER_ROLE(TaskRow, canSkip),
+        CINDER_ROLE(TaskRow, canComeBack),
         CINDER_ROLE(TaskRow, startVerb),
         CINDER_ROLE(TaskRow, finishVerb),
         CINDER_ROLE(TaskRow, caution),

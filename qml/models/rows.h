@@ -52,6 +52,7 @@ struct TaskRow {
     bool canFinish = false;
     bool canTurn = false;
     bool canSkip = false;
+    bool canComeBack = false;
     QString startVerb;
     QString finishVerb;
     QString caution;

@@ -72,7 +72,8 @@ void RunSheet::show(const app::Snapshot& day, const Words& words) {
     std::vector<LaneRow> people;
     for (const auto& person : day.people) {
         std::vector<BlockRow> blocks;
-        for (const auto& card : day.tasks)
+        for (const auto& card : day.tasks) {
+            if (card.state == app::TaskState::Skipped) continue;
             for (std::size_t i = 0; i < card.work.size(); ++i) {
                 const auto& work = card.work[i];
                 if (std::find(work.people.begin(), work.people.end(), person.id) ==
@@ -82,6 +83,7 @@ void RunSheet::show(const app::Snapshot& day, const Words& words) {
                 row.key = toText(card.id.text()) + QLatin1Char('#') + QString::number(i);
                 blocks.push_back(row);
             }
+        }
         showLane(people, byPerson_, toText(person.id.text()), toText(person.name),
                  std::move(blocks));
     }

@@ -55,6 +55,9 @@ Door::Asked SessionDoor::askToReplan() const {
 Door::Asked SessionDoor::askToLeaveOut(const DishId& dish) const {
     return session_.askToLeaveOut(dish);
 }
+Door::Asked SessionDoor::askToBringBack(const TaskId& task) const {
+    return session_.askToBringBack(task);
+}
 Taken SessionDoor::publish(const app::Planning& planning, const app::Found& found) {
     return session_.publish(planning, found);
 }

@@ -31,6 +31,7 @@ class SessionDoor final : public Door {
     [[nodiscard]] Asked askToPlanDraft() const override;
     [[nodiscard]] Asked askToReplan() const override;
     [[nodiscard]] Asked askToLeaveOut(const DishId& dish) const override;
+    [[nodiscard]] Asked askToBringBack(const TaskId& task) const override;
     [[nodiscard]] Taken publish(const app::Planning& planning, const app::Found& found) override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;

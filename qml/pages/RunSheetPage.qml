@@ -71,6 +71,9 @@ Item {
                     width: ListView.view.width - Space.margin
                     onStart: root.day.start(plate.key)
                     onFinish: root.day.finish(plate.key)
+                    showsReturn: true
+                    canPlan: !root.day.isPlanning
+                    onComeBack: root.day.bringBack(plate.key)
                 }
             }
         }

@@ -98,6 +98,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Asked askToPlanDraft() const override { return app::Planning{}; }
     [[nodiscard]] Asked askToReplan() const override { return app::Planning{}; }
     [[nodiscard]] Asked askToLeaveOut(const DishId&) const override { return app::Planning{}; }
+    [[nodiscard]] Asked askToBringBack(const TaskId&) const override { return app::Planning{}; }
     [[nodiscard]] Taken publish(const app::Planning&, const app::Found&) override {
         isOpen = true;
         return note("plan");

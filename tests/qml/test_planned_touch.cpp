@@ -4,17 +4,12 @@
 
 #include <catch2/catch.hpp>
 
-#include "day.h"
 #include "event/json.h"
 #include "events.h"
-#include "lists.h"
-#include "promise.h"
+#include "planned_walk.h"
 #include "session_door.h"
-#include "settings.h"
-#include "walk.h"
 
 #include <QFile>
-#include <QQuickWindow>
 
 using namespace cinder;
 using namespace cinder::face;
@@ -22,46 +17,6 @@ using namespace cinder::face::scene;
 using std::chrono::minutes;
 
 namespace {
-
-// The crew of demo-data/orchard-harvest-lunch.json has just driven in.
-const Instant kArrived = parseRfc3339("2027-09-18T11:02:00-04:00").value().at;
-// So late that the phone offers to plan again.
-const Instant kLate = kArrived + minutes(45);
-const Instant kDaysBefore = parseRfc3339("2027-09-14T09:00:00-04:00").value().at;
-
-QString text(const char* words) {
-    return QString::fromUtf8(words);
-}
-
-struct PlannedWalk : Walk {
-    explicit PlannedWalk(const Glass& glass, Instant start) : Walk(glass, start) {
-        static_cast<void>(takeComplaints());
-    }
-    ~PlannedWalk() {
-        for (const auto& complaint : takeComplaints())
-            FAIL_CHECK(complaint);
-    }
-    template <class Body>
-    [[nodiscard]] int noted() const {
-        int count = 0;
-        for (const auto& operation : app.journal())
-            count += std::holds_alternative<Body>(operation.body) ? 1 : 0;
-        return count;
-    }
-    /// The key that was touched says what it waits for, and feels nothing.
-    void expectWaiting() const {
-        auto* key = button(text("Planning…"));
-        REQUIRE(key != nullptr);
-        CHECK_FALSE(key->isEnabled());
-    }
-    [[nodiscard]] Promise& promise() const {
-        return *app.window().property("promise").value<Promise*>();
-    }
-    [[nodiscard]] Figures& figures() const {
-        return *app.window().property("lists").value<Lists*>()->figures();
-    }
-    [[nodiscard]] event::Guests guests() const { return app.session().described()->guests; }
-};
 
 void planAgainWhileOthersWork(const Glass& glass) {
     PlannedWalk walk(glass, kLate);
@@ -114,105 +69,6 @@ void setGuestsWhileOthersPack(const Glass& glass) {
     CHECK_FALSE(walk.figures().isPlanning());
     walk.app.settlePlan();
     CHECK(walk.guests().adults == before.adults + 5);
-}
-
-/// Some three quarters of an hour late, at what would help.
-struct LateWalk : PlannedWalk {
-    explicit LateWalk(const Glass& glass) : PlannedWalk(glass, kLate) {
-        openTheOrchard(text("Lead"));
-        hearCalls();
-        go(text("Lead"));
-        const auto line = app.day().line();
-        REQUIRE(line.isLate);
-        touch(button(line.ready + text(" · ") + line.spare));
-        app.settlePlan();
-        REQUIRE(isAt(text("Promise")));
-    }
-    /// What the first way that begins so says of itself; empty: there is none.
-    [[nodiscard]] QString way(const QString& begins) const {
-        auto* ways = promise().waysOut()->rows();
-        for (int row = 0; row < ways->count(); ++row) {
-            const QString said =
-                ways->data(ways->index(row), ways->roleNames().key("text")).toString();
-            if (said.startsWith(begins)) return said;
-        }
-        return {};
-    }
-};
-
-/// From the plate that says how late a day has got, the answer that was given before it must not
-/// read as if it were of now.
-void askHowLateItIs(const Glass& glass) {
-    LateWalk walk(glass);
-    const auto noted = walk.app.journal().size();
-    REQUIRE(walk.promise().isKept());
-    CHECK(isReadable(walk.app.root(), text("As the day runs now")));
-    CHECK(isReadable(walk.app.root(),
-                     walk.app.day().line().ready + text(" · ") + walk.app.day().line().spare));
-    CHECK(isReadable(walk.app.root(), text("As it was promised before the day")));
-    auto* ways = walk.promise().waysOut()->rows();
-    REQUIRE(ways->count() > 0);
-    const auto said = [&](const char* role) {
-        return ways->data(ways->index(0), ways->roleNames().key(role)).toString();
-    };
-    CHECK(isReadable(walk.app.root(), said("text")));
-    CHECK(isReadable(walk.app.root(), said("note")));
-    // Looking for them is no touch: nothing is noted.
-    CHECK(walk.app.journal().size() == noted);
-    // The answers that stand there speak the language that is chosen.
-    walk.app.settings().setLanguage(text("es"));
-    CHECK(walk.promise().answer().startsWith(text("Se puede")));
-    CHECK(said("note").startsWith(text("list")));
-    walk.app.settings().setLanguage(text("en"));
-    CHECK(walk.promise().answer().startsWith(text("It can be done")));
-}
-
-void leaveOutADish(const Glass& glass) {
-    LateWalk walk(glass);
-    const QString way = walk.way(text("Leave out: "));
-    REQUIRE_FALSE(way.isEmpty());
-    const Duration late = walk.app.look()->lateness;
-    const auto noted = walk.app.journal().size();
-    auto* key = walk.button(text("Hold: ") + way);
-    // A slip of the finger leaves nothing out.
-    walk.touch(key);
-    CHECK(walk.finger.hold(key, 1500).empty());
-    walk.app.settlePlan();
-
-    CHECK(walk.app.journal().size() == noted + 2);
-    CHECK(walk.noted<journal::DishLeftOut>() == 1);
-    CHECK(walk.app.look()->lateness < late);
-    const QString dish = way.mid(text("Leave out: ").size());
-    CHECK(isReadable(walk.app.root(), text("Left out: ") + dish));
-    CHECK(walk.way(way).isEmpty());
-
-    // Both in one undo.
-    const auto before = walk.app.journal().size();
-    CHECK(walk.finger.touch(walk.undoButton()).empty());
-    walk.app.settlePlan();
-    CHECK(walk.app.journal().size() == before + 2);
-    CHECK(walk.app.look()->lateness == late);
-    CHECK(isReadable(walk.app.root(), text("As the day runs now")));
-    CHECK_FALSE(walk.way(way).isEmpty());
-}
-
-/// The answers follow the day without a touch.
-void waitAtTheWaysOut(const Glass& glass) {
-    LateWalk walk(glass);
-    const auto noteOf = [&] {
-        auto* ways = walk.promise().waysOut()->rows();
-        QStringList notes;
-        for (int row = 0; row < ways->count(); ++row)
-            notes << ways->data(ways->index(row), ways->roleNames().key("note")).toString();
-        return notes.join(text("; ")).toStdString();
-    };
-    const std::string before = noteOf();
-    walk.app.pass(minutes(20));
-    // Until the new ones are there the last ones stay.
-    CHECK(walk.promise().waysOut()->isReckoning());
-    CHECK(noteOf() == before);
-    walk.app.settlePlan();
-    CHECK(noteOf() != before);
 }
 
 /// The orchard lunch, but the crew may only come twenty minutes later.
@@ -288,26 +144,6 @@ TEST_CASE("the rest is planned again around what is begun meanwhile, on a tablet
 
 TEST_CASE("the rest is planned again around what is begun meanwhile, on a phone") {
     planAgainWhileOthersWork(kPhone);
-}
-
-TEST_CASE("a late day comes before what was promised, on a tablet") {
-    askHowLateItIs(kTablet);
-}
-
-TEST_CASE("a late day comes before what was promised, on a phone") {
-    askHowLateItIs(kPhone);
-}
-
-TEST_CASE("a dish is left out of a late day by touch, and comes back, on a tablet") {
-    leaveOutADish(kTablet);
-}
-
-TEST_CASE("a dish is left out of a late day by touch, and comes back, on a phone") {
-    leaveOutADish(kPhone);
-}
-
-TEST_CASE("what would help is reckoned again while a late day goes on") {
-    waitAtTheWaysOut(kPhone);
 }
 
 TEST_CASE("other guests are planned for while the van is loaded, on a tablet") {

@@ -41,6 +41,13 @@ struct Late : Device {
                             [&](const auto& t) { return t.dish == dish; })
             ->id;
     }
+    /// The first dish that is said to help when it is left out.
+    [[nodiscard]] DishId dishToDrop() const {
+        for (const WayOut& way : live::waysOut(rest()))
+            if (way.kind == WayOut::Kind::DropDish) return *way.dish;
+        FAIL("no dish helps");
+        return {};
+    }
     EventId event;
 };
 
@@ -100,12 +107,7 @@ TEST_CASE("a late demo day without a dish is as late as was said, and undone as 
 
 TEST_CASE("a dish is left out whole or not at all") {
     Late day("orchard-harvest-lunch.json");
-    const auto ways = live::waysOut(day.rest());
-    const auto way = std::find_if(ways.begin(), ways.end(), [](const WayOut& one) {
-        return one.kind == WayOut::Kind::DropDish;
-    });
-    REQUIRE(way != ways.end());
-    const DishId dish = *way->dish;
+    const DishId dish = day.dishToDrop();
     const TaskId first = day.firstOf(dish);
 
     SECTION("a dish that nobody knows") {
@@ -142,5 +144,66 @@ TEST_CASE("a dish is left out whole or not at all") {
         REQUIRE(day.session->publish(planning, app::searchPlan(planning)));
         for (const TaskState state : day.statesOf(dish))
             CHECK(state == TaskState::Skipped);
+    }
+}
+
+TEST_CASE("what was left out is brought back long after, and planned for") {
+    Late day("orchard-harvest-lunch.json");
+    const DishId dish = day.dishToDrop();
+    const TaskId first = day.firstOf(dish);
+    const auto card = [&](const TaskId& id) {
+        const auto seen = day.session->look();
+        return *std::find_if(seen->tasks.begin(), seen->tasks.end(),
+                             [&](const auto& one) { return one.id == id; });
+    };
+    const Duration late = day.session->look()->lateness;
+
+    SECTION("a dish comes back whole, whichever of its steps is touched") {
+        REQUIRE(day.session->leaveOut(dish));
+        day.clock.advance(5min);
+        REQUIRE_FALSE(day.session->look()->undo);
+        CHECK(card(first).canComeBack);
+        REQUIRE(day.session->bringBack(first));
+        for (const TaskState state : day.statesOf(dish))
+            CHECK(state != TaskState::Skipped);
+        CHECK(isOnLine(*day.session->look(), dish));
+        CHECK_FALSE(card(first).canComeBack);
+        // Not as if it had never been planned for: no later than five lost minutes make it.
+        CHECK(day.session->look()->lateness <= late + 6min);
+    }
+    SECTION("a step that was skipped, and then its dish left out") {
+        REQUIRE(day.session->skip(first));
+        REQUIRE(day.session->leaveOut(dish));
+        REQUIRE(day.session->bringBack(first));
+        for (const TaskState state : day.statesOf(dish))
+            CHECK(state != TaskState::Skipped);
+    }
+    SECTION("a step alone leaves the dish out of the plan as it was") {
+        REQUIRE(day.session->skip(first));
+        REQUIRE(day.session->bringBack(first));
+        CHECK(card(first).state != TaskState::Skipped);
+        // It is taken back like any other touch, and the plan stands.
+        REQUIRE(day.session->look()->undo);
+        REQUIRE(day.session->undo());
+        CHECK(card(first).state == TaskState::Skipped);
+        CHECK(day.session->look()->lateness <= late + 1min);
+    }
+    SECTION("nobody left it out") {
+        const auto entries = day.entries();
+        CHECK_FALSE(card(first).canComeBack);
+        expectRefused(day.session->bringBack(first), Refusal::Why::NotNow);
+        expectRefused(day.session->bringBack(TaskId{"chowder/cook"}), Refusal::Why::UnknownTask);
+        CHECK(day.entries() == entries);
+    }
+    SECTION("somebody brings it back while the plan is made") {
+        REQUIRE(day.session->skip(first));
+        const auto planning = day.session->askToBringBack(first).value();
+        const auto found = app::searchPlan(planning);
+        REQUIRE(day.session->undo());
+        const auto entries = day.entries();
+        // The same day by then, and the same plan for it.
+        CHECK(day.session->publish(planning, found));
+        CHECK(day.entries() == entries + 2);
+        CHECK(card(first).state != TaskState::Skipped);
     }
 }
