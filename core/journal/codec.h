@@ -9,12 +9,15 @@
 ///     started       {"task": id, "at": ms}
 ///     finished      {"task": id, "at": ms}
 ///     skipped       {"task": id, "at": ms}
-///     left-out      {"dish": id, "tasks": [id], "at": ms}   a dish, with all still to be done for
-///     it ticked        {"task": id, "line": n, "at": ms} turned        {"task": id, "turn": n,
-///     "at": ms} serve-moved   {"serve": ms, "at": ms} heard         {"alarm": name, "at": ms} an
-///     alarm was acknowledged temperature   {"task": id, "milliCelsius": n, "at": ms} rehearsal
-///     {"real": ms, "shown": ms, "speed": n} undone        {"device": id, "sequence": n} laid
-///     {"task": id, "startMilliCelsius": n, "at": ms,
+///     left-out      {"dish": id, "tasks": [id], "at": ms}   with what was still to be done for it
+///     ticked        {"task": id, "line": n, "at": ms}
+///     turned        {"task": id, "turn": n, "at": ms}
+///     serve-moved   {"serve": ms, "at": ms}
+///     heard         {"alarm": name, "at": ms}        an alarm was acknowledged
+///     temperature   {"task": id, "milliCelsius": n, "at": ms}
+///     rehearsal     {"real": ms, "shown": ms, "speed": n}
+///     undone        {"device": id, "sequence": n}
+///     laid          {"task": id, "startMilliCelsius": n, "at": ms,
 ///                    "kinds": [{"thicknessMicrometres": n, "pieces": n}]}
 ///     hand          {"grate": id, "milliseconds": n, "at": ms}
 ///     grate         {"grate": id, "milliCelsius": n, "at": ms}

@@ -71,14 +71,14 @@ class Remainder {
             return link.to == skipped || link.from == skipped;
         });
         for (const Link& before : in)
-            for (const Link& after : out)
-                if (before.from != after.to)
-                    links.push_back({before.from,
-                                     after.to,
-                                     before.fromEnd,
-                                     after.toEnd,
-                                     before.minLag + after.minLag,
-                                     {}});
+            for (const Link& after : out) {
+                Link handed = after;
+                handed.from = before.from;
+                handed.fromEnd = before.fromEnd;
+                handed.minLag += before.minLag;
+                handed.maxLag.reset();
+                if (handed.from != handed.to) links.push_back(handed);
+            }
     }
 
     /// Nothing is asked any more of what lies fixed. Crews begin things out of order; what has
