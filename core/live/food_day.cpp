@@ -39,9 +39,16 @@ struct Heating {
 Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outlook) {
     Heating heating;
     std::optional<Instant> latest;
+    // What was on the heat is hot food to keep, also when its holding is left out with the dish.
+    std::optional<Duration> everyWhenLeft;
     for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i) {
         const plan::Task& task = sheet.problem.tasks[i];
-        if (task.dish != dish || outlook.tasks[i].state == TaskState::Skipped) continue;
+        if (task.dish != dish) continue;
+        if (task.checkEvery) {
+            const Duration every{*task.checkEvery};
+            everyWhenLeft = std::min(everyWhenLeft.value_or(every), every);
+        }
+        if (outlook.tasks[i].state == TaskState::Skipped) continue;
         const Instant finish = outlook.tasks[i].finish;
         if (!latest || *latest < finish) {
             latest = finish;
@@ -49,11 +56,12 @@ Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outl
         }
         if (task.checkEvery) {
             const Duration every{*task.checkEvery};
-            heating.every = heating.every ? std::min(*heating.every, every) : every;
+            heating.every = std::min(heating.every.value_or(every), every);
         }
         if (task.kind != plan::TaskKind::Cook && task.kind != plan::TaskKind::Warm) continue;
         heating.last = std::max(heating.last.value_or(finish), finish);
     }
+    if (heating.last) heating.every = everyWhenLeft;
     return heating;
 }
 

@@ -173,6 +173,30 @@ TEST_CASE("raw meat stays raw on the record when its cooking is left out of the 
     CHECK(toServe());
 }
 
+TEST_CASE("hot food is checked as often when its holding is left out of the plan") {
+    FoodDay day;
+    const auto holding = [&] {
+        const auto seen = day.session->look();
+        std::vector<Instant> dues;
+        for (const auto& check : seen->food.checks)
+            if (check.dish == DishId{"chicken"} && check.occasion == safety::Occasion::Hold)
+                dues.push_back(check.due);
+        return dues;
+    };
+    const auto skip = [&](plan::TaskKind kind) {
+        const auto before = day.session->look();
+        for (const auto& card : before->tasks)
+            if (card.id.text().find("chicken/") == 0 && card.kind == kind)
+                REQUIRE(day.session->skip(card.id));
+    };
+    const auto asPlanned = holding();
+    skip(plan::TaskKind::Hold);
+    CHECK(holding() == asPlanned);
+    // What is never put on the fire is held as it came.
+    skip(plan::TaskKind::Cook);
+    CHECK(holding().size() < asPlanned.size());
+}
+
 TEST_CASE("fresh leaves control only what was neither kept cold nor is meat, fish or egg") {
     FoodDay day;
     const auto leave = [&](const char* dish) {
