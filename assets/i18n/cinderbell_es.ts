@@ -103,6 +103,76 @@
     </message>
 </context>
 <context>
+    <name>CrewPage</name>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
+    </message>
+    <message>
+        <source>Who is there now</source>
+        <translation>Quién está ahora</translation>
+    </message>
+    <message>
+        <source>Somebody goes, comes, or takes over other work: say so here, then plan the rest.</source>
+        <translation>Alguien se va, llega o se encarga de otra cosa: dígalo aquí y planee lo que queda.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Somebody comes</source>
+        <translation>Llega alguien</translation>
+    </message>
+    <message>
+        <source>As planned: nothing is changed.</source>
+        <translation>Como estaba planeado: nada cambia.</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
+    </message>
+    <message>
+        <source>Plan the rest for them</source>
+        <translation>Planear lo que queda</translation>
+    </message>
+</context>
+<context>
+    <name>CrewPlate</name>
+    <message>
+        <source>Without a name</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>Name: %1</source>
+        <translation>Nombre: %1</translation>
+    </message>
+    <message>
+        <source>There</source>
+        <translation>Está</translation>
+    </message>
+    <message>
+        <source>%1 is there</source>
+        <translation>%1 está</translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation>Se fue</translation>
+    </message>
+    <message>
+        <source>%1 is gone</source>
+        <translation>%1 se fue</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Take off the list: %1</source>
+        <translation>Quitar de la lista: %1</translation>
+    </message>
+</context>
+<context>
     <name>DayTouches</name>
     <message>
         <source>Move the bell</source>
@@ -739,6 +809,10 @@
     <message>
         <source>Debrief</source>
         <translation>Repaso</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Cuadrilla</translation>
     </message>
 </context>
 <context>
@@ -1855,6 +1929,41 @@
     <message>
         <source>Well done</source>
         <translation>Bien cocido</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::Crew</name>
+    <message>
+        <source>Nobody there could do what is still to be done: %1. Give it to somebody who is there, or leave it out first.</source>
+        <translation>De los que quedan nadie podría hacer lo que falta: %1. Encárgueselo a alguien que esté, u omítalo primero.</translation>
+    </message>
+    <message>
+        <source>More than 8 people are too many for one plan.</source>
+        <translation>Más de 8 personas son demasiadas para un plan.</translation>
+    </message>
+    <message>
+        <source>Everybody needs a name, of at most 200 letters.</source>
+        <translation>Cada persona necesita un nombre, de 200 letras como máximo.</translation>
+    </message>
+    <message>
+        <source>%1 comes</source>
+        <translation>Llega %1</translation>
+    </message>
+    <message>
+        <source>%1 is back</source>
+        <translation>%1 volvió</translation>
+    </message>
+    <message>
+        <source>%1 is gone</source>
+        <translation>%1 se fue</translation>
+    </message>
+    <message>
+        <source>%1 can do nothing of it</source>
+        <translation>%1 no puede hacer nada de esto</translation>
+    </message>
+    <message>
+        <source>%1 does: %2</source>
+        <translation>%1 hace: %2</translation>
     </message>
 </context>
 <context>
@@ -5065,6 +5174,22 @@
     <message>
         <source>%1: %2 too long before what follows.</source>
         <translation>%1: %2 de más antes de lo que sigue.</translation>
+    </message>
+    <message>
+        <source>Planned for those who are there</source>
+        <translation>Planeado para quienes están</translation>
+    </message>
+    <message>
+        <source>Nobody there could do what is still to be done.</source>
+        <translation>De los que quedan nadie podría hacer lo que falta.</translation>
+    </message>
+    <message>
+        <source>No plan was found. Leave out a dish, move the bell, or go on as it is.</source>
+        <translation>No se encontró un plan. Omita un plato, mueva la campana o siga como está.</translation>
+    </message>
+    <message>
+        <source>The plan was made for others than are there now. Plan again, or leave out a dish first.</source>
+        <translation>El plan se hizo para otras personas que las que están. Replanifique u omita antes un plato.</translation>
     </message>
 </context>
 </TS>

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "live/crew.h"
+
 namespace cinder::app {
 
 namespace {
@@ -42,12 +44,19 @@ class Arrangement {
         std::vector<PersonCard> people;
         for (std::size_t i = 0; i < problem_.crew.size(); ++i) {
             const live::PersonOutlook& seen = outlook_.people[i];
-            PersonCard card{problem_.crew[i].id, problem_.crew[i].name, {}, {}, seen.nextAt};
+            const plan::Person& person = problem_.crew[i];
+            PersonCard card{person.id, person.name, {}, {}, seen.nextAt, isHere(person.id)};
             if (seen.now) card.now = idOf(*seen.now);
             if (seen.next) card.next = idOf(*seen.next);
             people.push_back(std::move(card));
         }
         return people;
+    }
+
+    bool isHere(const PersonId& person) const {
+        const auto said = std::find_if(day_.crew.begin(), day_.crew.end(),
+                                       [&](const auto& one) { return one.person == person; });
+        return said == day_.crew.end() || said->isHere;
     }
 
     const TaskId& idOf(plan::TaskIndex task) const { return problem_.tasks[at(task)].id; }
@@ -135,6 +144,8 @@ Snapshot makeSnapshot(const live::Day& day, const live::Outlook& outlook, Instan
     snapshot.tasks = arrangement.cards();
     snapshot.people = arrangement.people();
     snapshot.timers = outlook.timers;
+    if (live::crewOfThoseThere(day, sheet.problem) != sheet.problem.crew)
+        snapshot.notices.push_back({Notice::What::OtherCrew, {}, {}});
     for (const live::Overdue& overdue : outlook.overdue)
         snapshot.notices.push_back(
             {Notice::What::MaximumLag, arrangement.idOf(overdue.task), overdue.by});

@@ -32,6 +32,8 @@ struct Planning {
     EventId event;  ///< whose plan it is to be
     /// Recorded in one breath and in this order; the plan among them is still empty.
     std::vector<journal::Body> bodies;
+    /// What is said counts, plan or not: whoever has gone has gone.
+    bool countsWithoutPlan = false;
     std::optional<EventId> open;  ///< the open event when it was asked for
     Basis basis;                  ///< what that event says
 };

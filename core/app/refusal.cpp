@@ -21,6 +21,9 @@ const char* sentence(Refusal::Why why) {
             return "the event document has faults";
         case Refusal::Why::Overtaken:
             return "something else was noted while the plan was made: ask for it again";
+        case Refusal::Why::NobodyCan:
+            return "work that is still to be done needs a skill that too few would have: give it "
+                   "to somebody who is there";
         case Refusal::Why::AskFirst:
             return "first answer what is asked before the fire, or skip it on record: "
                    "extinguisher, "

@@ -22,6 +22,7 @@ struct Refusal {
         BadEvent,     ///< the document did not validate
         NoPlan,       ///< the planner found none
         Overtaken,    ///< something was noted while the plan was made that it does not know of
+        NobodyCan,    ///< what is still to be done; `faults` names each skill as what was found
         AskFirst,     ///< the fire is not lit before its three questions are answered or skipped
         BadCopy,      ///< the file is no copy of a store, or was changed since it was written
     };

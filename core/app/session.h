@@ -64,6 +64,8 @@ struct Restored {
     std::vector<EventId> differing;
 };
 
+using CrewMember = journal::CrewChanged::Member;
+
 /// One touch of the editor: the draft as it then is, or the faults that stop it (event/edit.h).
 using Edit = std::function<event::Edited(event::Event)>;
 
@@ -253,8 +255,19 @@ class Session {
     /// out.
     [[nodiscard]] Result<void, Refusal> bringBack(const TaskId& task);
 
+    /// Everybody, as described, with what was said since of who is there.
+    [[nodiscard]] std::vector<CrewMember> crew() const;
+    /// Searches for a new plan for those who are there from now on: `members` are somebody new
+    /// (without an id), who can do other things, or who has gone. Where none is found, what was
+    /// said counts all the same, and the boards say that the plan does not know of it
+    /// (Notice::What::OtherCrew). One undo takes back both. Refused with the skills in `faults`
+    /// when nobody would be left who can do what is still to be done (NobodyCan); with BadEvent for
+    /// a name that is missing or too long ("/members/0/name") and for more than eight people
+    /// ("/members").
+    [[nodiscard]] Result<void, Refusal> changeCrew(const std::vector<CrewMember>& members);
+
     // --- what waits for a plan, in parts (planning.h, session_planning.cpp). Each of the first
-    // seven is the beginning of the touch of that name, and refuses what that would. ---
+    // eight is the beginning of the touch of that name, and refuses what that would. ---
     [[nodiscard]] Result<Planning, Refusal> askToImport(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToRedescribe(const std::string& document) const;
     [[nodiscard]] Result<Planning, Refusal> askToPlanDraft() const;
@@ -263,7 +276,10 @@ class Session {
     [[nodiscard]] Result<Planning, Refusal> askToReplan() const;
     [[nodiscard]] Result<Planning, Refusal> askToLeaveOut(const DishId& dish) const;
     [[nodiscard]] Result<Planning, Refusal> askToBringBack(const TaskId& task) const;
-    /// Records what was found, or says why nothing was. Overtaken when something was noted since
+    [[nodiscard]] Result<Planning, Refusal> askToChangeCrew(
+        const std::vector<CrewMember>& members) const;
+    /// Records what was found, or says why nothing was (but for what counts without a plan).
+    /// Overtaken when something was noted since
     /// that the plan does not know of; NoEvent when another event is open. Nothing is recorded
     /// then.
     [[nodiscard]] Result<void, Refusal> publish(const Planning& planning, const Found& found);

@@ -8,6 +8,8 @@
 #include "app/session.h"
 #include "app/session_state.h"
 #include "event/json.h"
+#include "event/limits.h"
+#include "live/crew.h"
 #include "live/ways_out.h"
 #include "plan/build/build.h"
 
@@ -63,6 +65,37 @@ void wantWhole(Planning& planning, event::Event event, std::string document) {
     planning.bodies.emplace_back(journal::PlanPublished{});
 }
 
+/// What is wrong with what was said of the crew `before`.
+event::Faults faultsIn(const journal::CrewChanged& changed, const std::vector<CrewMember>& before) {
+    using What = event::Fault::What;
+    event::Faults faults;
+    std::set<PersonId> there;
+    const auto count = [&](const CrewMember& member) {
+        there.erase(member.person);
+        if (member.isHere) there.insert(member.person);
+    };
+    std::for_each(before.begin(), before.end(), count);
+    std::for_each(changed.members.begin(), changed.members.end(), count);
+    for (std::size_t i = 0; i < changed.members.size(); ++i) {
+        const std::size_t letters = changed.members[i].name.size();
+        if (letters >= event::kNameLetters.low && letters <= event::kNameLetters.high) continue;
+        const std::string path = "/members/" + std::to_string(i) + "/name";
+        faults.push_back({What::OutOfRange, path, std::to_string(letters), "1..200", {}});
+    }
+    if (there.size() > event::kCrewEntries.high)
+        faults.push_back({What::OutOfRange, "/members", std::to_string(there.size()), "1..8", {}});
+    return faults;
+}
+
+Refusal nobodyCan(const std::vector<SkillId>& wanting) {
+    Refusal refusal{Why::NobodyCan, {}, {}, {}, {}};
+    for (const SkillId& skill : wanting) {
+        refusal.faults.push_back({event::Fault::What::Nobody, "/members", skill.text(), {}, {}});
+        refusal.detail += (refusal.detail.empty() ? "" : ", ") + skill.text();
+    }
+    return refusal;
+}
+
 /// All parts, one after the other.
 Taken carryOut(Session& session, const Result<Planning, Refusal>& planning) {
     if (!planning) return fail(planning.error());
@@ -94,6 +127,18 @@ Planning Session::State::restPlanning(std::vector<journal::Body> said) {
     planning.bodies.emplace_back(journal::PlanPublished{});
     std::move(said.begin(), said.end(), std::back_inserter(planning.bodies));
     return planning;
+}
+
+std::optional<Refusal> Session::State::nameNewcomers(journal::CrewChanged& changed) const {
+    const auto next = store.nextId(*event);
+    if (!next) return refusalFor(next.error());
+    std::size_t number = 0;
+    for (auto& member : changed.members)
+        if (member.person.empty())
+            member.person =
+                PersonId("came." + next->device.text() + "." + std::to_string(next->sequence) +
+                         "." + std::to_string(++number));
+    return std::nullopt;
 }
 
 live::Day Session::State::dayWith(const std::vector<journal::Body>& bodies) {
@@ -191,10 +236,33 @@ Result<Planning, Refusal> Session::askToBringBack(const TaskId& task) const {
     return state_->restPlanning(std::move(undoing));
 }
 
+Result<Planning, Refusal> Session::askToChangeCrew(const std::vector<CrewMember>& members) const {
+    auto now = askToReplan();
+    if (!now) return now;
+    journal::CrewChanged changed{members, state_->now()};
+    if (auto no = state_->nameNewcomers(changed)) return fail(std::move(*no));
+    auto crew = state_->open->day.crew;
+    if (auto faults = faultsIn(changed, crew); !faults.empty())
+        return fail(faulty(std::move(faults)));
+    if (!live::changeCrew(crew, changed))
+        return refuse(Why::NotNow, "as many have come and gone as a sheet can hold");
+    if (crew == state_->open->day.crew) return refuse(Why::NotNow, "it is as it was said");
+    live::Day after = state_->open->day;
+    after.crew = std::move(crew);
+    const live::Situation then = live::situationAt(after, changed.at, &state_->open->fire);
+    const auto wanting = live::skillsWanting(then, live::sheetOfThoseThere(then));
+    if (!wanting.empty()) return fail(nobodyCan(wanting));
+    Planning planning = state_->restPlanning({std::move(changed)});
+    planning.countsWithoutPlan = true;
+    return planning;
+}
+
 Taken Session::publish(const Planning& planning, const Found& found) {
     if (state_->event != planning.open) return refuse(Why::NoEvent, "another event is open");
     if (!state_->stillHolds(planning)) return refuse(Why::Overtaken);
-    if (!found) return fail(found.error());
+    const bool hasPlan = found.has_value();
+    if (!hasPlan && !(planning.countsWithoutPlan && found.error().why == Why::NoPlan))
+        return fail(found.error());
     if (planning.bodies.empty()) return open(planning.event);
     const bool isDescribed =
         std::holds_alternative<journal::EventDescribed>(planning.bodies.front());
@@ -204,6 +272,10 @@ Taken Session::publish(const Planning& planning, const Found& found) {
         if (*known) return refuse(Why::Overtaken, "it came from elsewhere meanwhile");
     }
     auto bodies = planning.bodies;
+    if (!hasPlan)
+        std::erase_if(bodies, [](const journal::Body& body) {
+            return std::holds_alternative<journal::PlanPublished>(body);
+        });
     for (journal::Body& body : bodies)
         if (auto* plan = std::get_if<journal::PlanPublished>(&body))
             plan->document = live::writeRunSheet(found->value());
@@ -238,6 +310,14 @@ Taken Session::replan() {
 
 Taken Session::leaveOut(const DishId& dish) {
     return carryOut(*this, askToLeaveOut(dish));
+}
+
+Taken Session::changeCrew(const std::vector<CrewMember>& members) {
+    return carryOut(*this, askToChangeCrew(members));
+}
+
+std::vector<CrewMember> Session::crew() const {
+    return state_->open ? state_->open->day.crew : std::vector<CrewMember>();
 }
 
 Taken Session::bringBack(const TaskId& task) {

@@ -10,6 +10,9 @@ namespace {
 /// In real time, however fast a rehearsal runs. Source: our design, section 9.
 constexpr std::chrono::seconds kUndoOffered{15};
 
+/// A plan that was made for a touch is recorded with it; no other touch follows one so soon.
+constexpr std::chrono::milliseconds kOneBreath{100};
+
 /// What a touch was, for the words of its undo; nothing for what is no touch.
 struct OfferMaker {
     using What = UndoOffer::What;
@@ -25,6 +28,7 @@ struct OfferMaker {
     Offer operator()(const journal::DishLeftOut& o) const {
         return about(What::LeaveOut, o.tasks.empty() ? std::nullopt : std::optional(o.tasks[0]));
     }
+    Offer operator()(const journal::CrewChanged&) const { return about(What::Crew); }
     Offer operator()(const journal::LineTicked& o) const {
         return about(What::Tick, o.task, o.line + 1);
     }
@@ -261,10 +265,12 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
     offer->until = now() + left * speed();
     std::optional<journal::OperationId> plan;
     if (std::holds_alternative<journal::GuestsSet>(last->body) ||
-        std::holds_alternative<journal::DishLeftOut>(last->body))
+        std::holds_alternative<journal::DishLeftOut>(last->body) ||
+        std::holds_alternative<journal::CrewChanged>(last->body))
         for (const journal::Operation& op : operations)
             if (op.id.device == last->id.device && op.id.sequence + 1 == last->id.sequence &&
-                std::holds_alternative<journal::PlanPublished>(op.body))
+                std::holds_alternative<journal::PlanPublished>(op.body) &&
+                last->stamp.wall - op.stamp.wall <= kOneBreath)
                 plan = op.id;
     return Reversible{last->id, std::move(*offer), std::move(plan)};
 }

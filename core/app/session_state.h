@@ -92,6 +92,8 @@ struct Session::State {
 
     /// A plan for the rest of the open day, with `said` said in the same breath.
     [[nodiscard]] Planning restPlanning(std::vector<journal::Body> said);
+    /// Gives an id to those who have none, one that no other device gives; why not, if so.
+    [[nodiscard]] std::optional<Refusal> nameNewcomers(journal::CrewChanged& changed) const;
     /// The open day as it would be with these said too; a plan that is not made yet says nothing.
     [[nodiscard]] live::Day dayWith(const std::vector<journal::Body>& bodies);
     /// Whether a plan that was asked for is still one for the day.

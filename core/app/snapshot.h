@@ -63,6 +63,7 @@ struct PersonCard {
     std::optional<TaskId> now;
     std::optional<TaskId> next;
     std::optional<Instant> nextAt;
+    bool isHere = true;  ///< false: has gone, and does nothing more
     friend bool operator==(const PersonCard&, const PersonCard&) = default;
 };
 
@@ -73,6 +74,7 @@ struct UndoOffer {
         Finish,
         Skip,
         LeaveOut,  ///< a dish, whole; `task` is one of its tasks
+        Crew,      ///< who is there
         Tick,
         Turn,
         Reading,
@@ -113,6 +115,7 @@ struct Notice {
         ReadOnly,      ///< the journal cannot be written; nothing is lost, nothing is added
         DiskFull,      ///< the last touch could not be saved and was not shown as done
         MaximumLag,    ///< `task` will wait longer than it may
+        OtherCrew,     ///< the plan was made for others than are there
         NewerVersion,  ///< the event was made by a newer app and is shown read-only
     };
     What what = What::ClockJumped;

@@ -59,6 +59,12 @@ inline std::int32_t smallOf(const nlohmann::json& object, const char* member) {
     return static_cast<std::int32_t>(value);
 }
 
+inline bool truthOf(const nlohmann::json& object, const char* member) {
+    const auto found = object.find(member);
+    if (found == object.end() || !found->is_boolean()) throw Unreadable{};
+    return found->get<bool>();
+}
+
 inline Instant instantOf(const nlohmann::json& object, const char* member) {
     return Instant{Duration{wholeOf(object, member)}};
 }

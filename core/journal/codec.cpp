@@ -30,6 +30,15 @@ struct Writer {
         return body("left-out",
                     {{"dish", o.dish.text()}, {"tasks", listOfIds(o.tasks)}, {"at", millis(o.at)}});
     }
+    BodyText operator()(const CrewChanged& o) const {
+        auto members = json::array();
+        for (const CrewChanged::Member& member : o.members)
+            members.push_back({{"person", member.person.text()},
+                               {"name", member.name},
+                               {"skills", listOfIds(member.skills)},
+                               {"here", member.isHere}});
+        return body("crew", {{"members", std::move(members)}, {"at", millis(o.at)}});
+    }
     BodyText operator()(const LineTicked& o) const {
         return body("ticked", {{"task", o.task.text()}, {"line", o.line}, {"at", millis(o.at)}});
     }
@@ -74,6 +83,20 @@ struct Writer {
     }
 };
 
+Body readCrew(const json& o) {
+    constexpr std::size_t kMost = 1000;
+    CrewChanged changed{{}, instantOf(o, "at")};
+    const auto members = o.find("members");
+    if (members == o.end() || !members->is_array() || members->size() > kMost) throw Unreadable{};
+    for (const json& member : *members) {
+        if (!member.is_object()) throw Unreadable{};
+        changed.members.push_back({PersonId{textOf(member, "person")}, textOf(member, "name"),
+                                   idsOf<SkillId>(member, "skills", kMost),
+                                   truthOf(member, "here")});
+    }
+    return changed;
+}
+
 constexpr KindReader kReaders[] = {
     {"described", [](const json& o) -> Body { return EventDescribed{textOf(o, "document")}; }},
     {"drafted",
@@ -99,6 +122,7 @@ constexpr KindReader kReaders[] = {
          return DishLeftOut{DishId{textOf(o, "dish")}, idsOf<TaskId>(o, "tasks", kMostTasks),
                             instantOf(o, "at")};
      }},
+    {"crew", readCrew},
     {"ticked",
      [](const json& o) -> Body {
          return LineTicked{taskOf(o), smallOf(o, "line"), instantOf(o, "at")};

@@ -10,6 +10,8 @@
 ///     finished      {"task": id, "at": ms}
 ///     skipped       {"task": id, "at": ms}
 ///     left-out      {"dish": id, "tasks": [id], "at": ms}   with what was still to be done for it
+///     crew          {"members": [{"person": id, "name": text, "skills": [id], "here": boolean}],
+///                    "at": ms}
 ///     ticked        {"task": id, "line": n, "at": ms}
 ///     turned        {"task": id, "turn": n, "at": ms}
 ///     serve-moved   {"serve": ms, "at": ms}

@@ -8,20 +8,14 @@ namespace {
 
 using nlohmann::json;
 
-bool isTrue(const json& object, const char* member) {
-    const auto found = object.find(member);
-    if (found == object.end() || !found->is_boolean()) throw Unreadable{};
-    return found->get<bool>();
-}
-
 constexpr KindReader kReaders[] = {
     {"interrupted",
      [](const json& o) -> Body {
-         return TaskInterrupted{taskOf(o), isTrue(o, "interrupted"), instantOf(o, "at")};
+         return TaskInterrupted{taskOf(o), truthOf(o, "interrupted"), instantOf(o, "at")};
      }},
     {"lesson",
      [](const json& o) -> Body {
-         return LessonAnswered{textOf(o, "figure"), isTrue(o, "accepted"), wholeOf(o, "value"),
+         return LessonAnswered{textOf(o, "figure"), truthOf(o, "accepted"), wholeOf(o, "value"),
                                instantOf(o, "at")};
      }},
 };

@@ -14,12 +14,6 @@ ResourceId grateOf(const json& object) {
     return ResourceId{textOf(object, "grate")};
 }
 
-bool truthOf(const json& object, const char* member) {
-    const auto found = object.find(member);
-    if (found == object.end() || !found->is_boolean()) throw Unreadable{};
-    return found->get<bool>();
-}
-
 const json& listOf(const json& object, const char* member) {
     const auto found = object.find(member);
     if (found == object.end() || !found->is_array() || found->size() > kMostPieces)

@@ -92,6 +92,21 @@ struct DishLeftOut {
     Instant at;
     friend bool operator==(const DishLeftOut&, const DishLeftOut&) = default;
 };
+/// Who of the crew is there from now on, and can do what: those who came, those who can do other
+/// things than was said, and those who have gone. The others stay as they are; of each person the
+/// last word counts.
+struct CrewChanged {
+    struct Member {
+        PersonId person;
+        std::string name;
+        std::vector<SkillId> skills;
+        bool isHere = true;
+        friend bool operator==(const Member&, const Member&) = default;
+    };
+    std::vector<Member> members;
+    Instant at;
+    friend bool operator==(const CrewChanged&, const CrewChanged&) = default;
+};
 /// One line of a task's checklist, from 0.
 struct LineTicked {
     TaskId task;
@@ -149,7 +164,7 @@ using Body =
                  PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
                  CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted,
                  GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, TaskInterrupted,
-                 LessonAnswered, DishLeftOut, Unknown>;
+                 LessonAnswered, DishLeftOut, CrewChanged, Unknown>;
 
 struct Operation {
     EventId event;

@@ -46,6 +46,8 @@ struct PackFacts {
 struct Day {
     /// As described, with the guests, own values and line order that were said since.
     std::optional<event::Event> event;
+    /// As described, with what was said since of who is there.
+    std::vector<journal::CrewChanged::Member> crew;
     /// As they were described, before anybody said other numbers.
     event::Guests describedGuests;
     /// The event as it is being written since it was last described; absent when nobody is.

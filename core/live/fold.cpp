@@ -3,6 +3,7 @@
 #include <unordered_set>
 
 #include "journal/codec.h"
+#include "live/crew.h"
 #include "live/day.h"
 #include "live/on_grate.h"
 #include "live/revise_event.h"
@@ -114,6 +115,9 @@ class Folder {
         day_.leftOut[o.dish].push_back(op_->id);
         for (const TaskId& task : o.tasks)
             if (!hasBegun(task)) (*this)(journal::TaskSkipped{task, o.at});
+    }
+    void operator()(const journal::CrewChanged& o) {
+        if (!changeCrew(day_.crew, o)) setAside();
     }
     void operator()(const journal::LineTicked& o) {
         const plan::Task* task = tasks_.find(o.task);
@@ -280,6 +284,9 @@ class Folder {
         if (!event) return setAside();
         if (!day_.event || day_.event->serve.at != event->serve.at) day_.serve = event->serve.at;
         day_.event = *event;
+        day_.crew.clear();
+        for (const event::Person& person : event->crew)
+            day_.crew.push_back({person.id, person.name, person.skills});
         day_.describedGuests = event->guests;
     }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "live/crew.h"
+
 namespace cinder::live {
 
 namespace {
@@ -79,13 +81,61 @@ class Joining {
     RunSheet sheet_;
 };
 
-Result<plan::Replanned, plan::NoPlan> planFor(const Remaining& remaining, Duration late,
-                                              const plan::Search& search) {
-    const Duration serve = remaining.serve + late - remaining.sheet.bell;
-    return plan::replan(
-        remaining.sheet.problem, remaining.sheet.schedule,
-        {remaining.actuals, remaining.now - remaining.sheet.bell, serve, remaining.durations},
-        search);
+/// Who has another crew than the plan was made for waits a second or two. Our choice.
+constexpr std::int64_t kThoroughSearch = 1000;
+
+/// Looks for plans that serve so many minutes late.
+class Lookout {
+  public:
+    Lookout(const Remaining& remaining, const plan::Search& search, std::int64_t mostSchedules)
+        : remaining_(remaining), search_(search), mostSchedules_(mostSchedules) {}
+
+    Result<SoonestRest, plan::NoPlan> at(minutes late) const {
+        const Duration serve = remaining_.serve + late - remaining_.sheet.bell;
+        auto found = plan::replan(remaining_.sheet.problem, remaining_.sheet.schedule,
+                                  {remaining_.actuals, remaining_.now - remaining_.sheet.bell,
+                                   serve, remaining_.durations},
+                                  search_, mostSchedules_);
+        if (!found) return fail(std::move(found.error()));
+        return SoonestRest{late, *std::move(found)};
+    }
+
+    /// By halving, from one that is found for `soonest.late` where none is for `low`.
+    SoonestRest between(minutes low, SoonestRest soonest) const {
+        while (soonest.late - low > minutes{1}) {
+            const minutes middle = low + (soonest.late - low) / 2;
+            if (auto found = at(middle))
+                soonest = *std::move(found);
+            else
+                low = middle;
+        }
+        return soonest;
+    }
+
+    /// The best plan for the first minute that can be met is still the plan to follow; the lateness
+    /// stays on the screen.
+    std::optional<SoonestRest> after(minutes low, HalfMinutes least) const {
+        const minutes from = low;
+        for (const int more : {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180, 240}) {
+            const minutes late = from + minutes{more};
+            if (late < least) continue;
+            if (auto found = at(late)) return between(low, *std::move(found));
+            low = late;
+        }
+        return std::nullopt;
+    }
+
+  private:
+    const Remaining& remaining_;
+    const plan::Search& search_;
+    std::int64_t mostSchedules_;
+};
+
+/// What follows on the instant still does: coals burn from when they are lit.
+Remaining waitingLonger(Remaining remaining, int times) {
+    for (plan::Link& link : remaining.sheet.problem.links)
+        if (link.maxLag) *link.maxLag *= times;
+    return remaining;
 }
 
 }  // namespace
@@ -106,41 +156,48 @@ Duration projectedDelay(const Remaining& remaining) {
 
 Remaining remainingAt(const Day& day, Instant now, const FireForecast* fire) {
     const Situation s = situationAt(day, now, fire);
-    return {s.sheet, actualsOf(s), durationsOf(s), now, s.serve};
+    RunSheet sheet = sheetOfThoseThere(s);
+    const bool isForOthers = sheet.problem.crew != s.sheet.problem.crew;
+    return {std::move(sheet), actualsOf(s), durationsOf(s), now, s.serve, isForOthers};
 }
 
 Result<SoonestRest, plan::NoPlan> soonestRest(const Remaining& remaining,
                                               const plan::Search& search) {
-    auto promised = planFor(remaining, minutes{0}, search);
-    if (promised) return SoonestRest{minutes{0}, *std::move(promised)};
-    minutes low{0};  // none is found for this, one is for `high`
-    minutes high = std::chrono::ceil<minutes>(projectedDelay(remaining));
-    if (high <= low) return fail(std::move(promised.error()));
-    auto soonest = planFor(remaining, high, search);
-    if (!soonest) return fail(std::move(promised.error()));
-    while (high - low > minutes{1}) {
-        const minutes middle = low + (high - low) / 2;
-        auto found = planFor(remaining, middle, search);
-        (found ? high : low) = middle;
-        if (found) soonest = std::move(found);
-    }
-    return SoonestRest{high, *std::move(soonest)};
+    const Lookout lookout(remaining, search, plan::kQuickSearch);
+    auto promised = lookout.at(minutes{0});
+    if (promised) return promised;
+    const minutes high = std::chrono::ceil<minutes>(projectedDelay(remaining));
+    if (high <= minutes{0}) return promised;
+    auto soonest = lookout.at(high);
+    if (!soonest) return promised;
+    return lookout.between(minutes{0}, *std::move(soonest));
 }
 
 Result<RunSheet, plan::NoPlan> planRest(const Remaining& remaining, const plan::Search& search) {
-    const auto join = [&](Duration late, const plan::Replanned& found) {
-        return Joining(remaining, remaining.serve + late).run(found.plan.schedule);
+    const auto joined = [&](const SoonestRest& rest) {
+        return Joining(remaining, remaining.serve + rest.late).run(rest.replanned.plan.schedule);
     };
     auto soonest = soonestRest(remaining, search);
-    if (soonest) return join(soonest->late, soonest->replanned);
-    // The best plan for the first minute that can be met is still the plan to follow; the lateness
-    // stays on the screen.
-    const Duration projected = std::max(projectedDelay(remaining), Duration{0});
-    for (const int more : {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180}) {
-        const Duration late = projected + minutes{more};
-        if (late < soonest.error().by) continue;
-        if (const auto found = planFor(remaining, late, search)) return join(late, *found);
+    if (soonest) return joined(*soonest);
+    if (!remaining.isForOthers) {
+        const minutes projected =
+            std::max(std::chrono::ceil<minutes>(projectedDelay(remaining)), minutes{0});
+        const auto later =
+            Lookout(remaining, search, plan::kQuickSearch).after(projected, soonest.error().by);
+        if (later) return joined(*later);
+        return fail(std::move(soonest.error()));
     }
+    if (const auto promised = Lookout(remaining, search, kThoroughSearch).at(minutes{0}))
+        return joined(*promised);
+    for (const std::int64_t schedules : {plan::kQuickSearch, kThoroughSearch})
+        for (const int times : {1, 2, 4, 8, 16}) {
+            const Remaining loosened = waitingLonger(remaining, times);
+            const Lookout lookout(loosened, search, schedules);
+            if (auto promised = lookout.at(minutes{0})) return joined(*promised);
+            const Lookout thorough(loosened, search, kThoroughSearch);
+            if (auto later = lookout.after(minutes{0}, HalfMinutes{0}))
+                return joined(thorough.between(minutes{0}, *std::move(later)));
+        }
     return fail(std::move(soonest.error()));
 }
 

@@ -33,8 +33,13 @@ Dispatch::Dispatch(const Problem& problem, const Schedule& schedule,
     orders_.insert(orders_.end(), places.begin(), places.end());
     for (const Link& link : problem.links) {
         orders_.push_back({link.from, link.to, link.fromEnd, link.toEnd, link.minLag});
-        if (link.maxLag)
-            holds_.push_back({link.from, link.to, link.fromEnd, link.toEnd, *link.maxLag});
+        if (!link.maxLag) continue;
+        // What the plan itself lets wait too long is waited for as long as planned: to begin its
+        // forerunner later would push this one too, without end.
+        const HalfMinutes planned = plannedMoment(schedule, link.to, link.toEnd) -
+                                    plannedMoment(schedule, link.from, link.fromEnd);
+        holds_.push_back(
+            {link.from, link.to, link.fromEnd, link.toEnd, std::max(*link.maxLag, planned)});
     }
     for (std::size_t i = 0; i < problem.tasks.size(); ++i)
         pauses_.push_back(schedule.tasks[i].finish - schedule.tasks[i].start -

@@ -44,7 +44,8 @@ struct Projected {
 class Dispatch {
   public:
     /// Both must outlive this object. `schedule` must have passed `check`, but for tasks that
-    /// `isSkipped` names (empty: none): a plan that was made without them may run across them.
+    /// `isSkipped` names (empty: none), for a plan that was made without them may run across them,
+    /// and but for maximum lags: one that the plan exceeds is taken to be as long as planned.
     Dispatch(const Problem& problem, const Schedule& schedule,
              const std::vector<bool>& isSkipped = {});
 

@@ -12,8 +12,6 @@ namespace cinder::plan {
 namespace {
 
 constexpr HalfMinutes kUnnoticed{4};  // two minutes
-/// A plan that serves at the bell is found early or not at all, and people are waiting.
-constexpr std::int64_t kMostSchedules = 200;
 
 std::vector<PersonIndex> everybodyOn(const PlannedTask& planned) {
     std::vector<PersonIndex> people;
@@ -62,7 +60,8 @@ std::optional<Plan> keptInOrder(const RestOfDay& rest, const Problem& judged) {
 }  // namespace
 
 Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedule,
-                                 const Standing& standing, const Search& search) {
+                                 const Standing& standing, const Search& search,
+                                 std::int64_t mostSchedules) {
     RestOfDay rest = restOfDay(problem, schedule, standing);
     if (auto fault = findFault(rest.problem)) return fail(std::move(*fault));
     rest.given.former = &rest.wished;
@@ -72,7 +71,7 @@ Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedul
         result.plan = std::move(*kept);
     } else {
         Search quick = search;
-        quick.budget.schedules = std::min(quick.budget.schedules, kMostSchedules);
+        quick.budget.schedules = std::min(quick.budget.schedules, mostSchedules);
         auto found = search::solve(rest.problem, quick, rest.given);
         if (!found) return fail(std::move(found.error()));
         result.plan = std::move(*found);

@@ -32,11 +32,15 @@ struct Replanned {
     int movedStarts = 0;
 };
 
+/// A plan that serves at the bell is found early or not at all, and people are waiting. Our choice.
+inline constexpr std::int64_t kQuickSearch = 200;
+
 /// Keeps the old order and people when that still serves at the bell; only otherwise searches, over
-/// at most 200 schedules.
+/// at most `mostSchedules`.
 /// Maximum lags from what is done hold, but for those that are broken already. NotFound names by
 /// how much the bell is missed.
 [[nodiscard]] Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedule,
-                                               const Standing& standing, const Search& search = {});
+                                               const Standing& standing, const Search& search = {},
+                                               std::int64_t mostSchedules = kQuickSearch);
 
 }  // namespace cinder::plan

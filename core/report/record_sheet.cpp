@@ -106,9 +106,8 @@ class Teller {
     }
     std::string personText(const std::optional<PersonId>& person) const {
         if (!person) return {};
-        if (day_.event)
-            for (const event::Person& one : day_.event->crew)
-                if (one.id == *person) return one.name;
+        for (const auto& one : day_.crew)
+            if (one.person == *person) return one.name;
         return person->text();
     }
 

@@ -25,6 +25,8 @@ class Door {
     [[nodiscard]] virtual Result<std::vector<app::EventEntry>, app::Refusal> events() const = 0;
     /// The open event as described; nothing while none is open.
     [[nodiscard]] virtual std::optional<event::Event> described() const = 0;
+    /// Who is there (app::Session).
+    [[nodiscard]] virtual std::vector<app::CrewMember> crew() const = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
 
     [[nodiscard]] virtual Taken backUp(const std::filesystem::path& file) = 0;
@@ -48,6 +50,8 @@ class Door {
     [[nodiscard]] virtual Asked askToReplan() const = 0;
     [[nodiscard]] virtual Asked askToLeaveOut(const DishId& dish) const = 0;
     [[nodiscard]] virtual Asked askToBringBack(const TaskId& task) const = 0;
+    [[nodiscard]] virtual Asked askToChangeCrew(
+        const std::vector<app::CrewMember>& members) const = 0;
     [[nodiscard]] virtual Taken publish(const app::Planning& planning, const app::Found& found) = 0;
 
     [[nodiscard]] virtual Result<EventId, app::Refusal> rehearse(int speed, Duration lead) = 0;

@@ -13,6 +13,7 @@
 #include <QTranslator>
 
 #include "caution_list.h"
+#include "crew.h"
 #include "debrief.h"
 #include "editor.h"
 #include "events.h"
@@ -54,6 +55,7 @@ struct Face::Parts {
           day(*door, settings),
           events(*door, settings, std::move(places.demos), std::move(places.copies)),
           promise(*door, settings),
+          crew(*door, settings),
           record(door->food(), settings),
           editor(*door, settings, places.files),
           lists(door->lists(), day, settings, theDevices.printer),
@@ -68,6 +70,7 @@ struct Face::Parts {
     [[nodiscard]] Duration untilNextBeat() const;
     QString openRecord(const QString& place);
     QString openFire(const QString& place);
+    QString openCrew(const QString& place);
 
     std::unique_ptr<Door> door;
     Devices devices;
@@ -75,6 +78,7 @@ struct Face::Parts {
     Day day;
     Events events;
     Promise promise;
+    Crew crew;
     FoodRecord record;
     Editor editor;
     Lists lists;
@@ -158,6 +162,7 @@ void Face::Parts::speak() {
     engine.retranslate();
     day.retell();
     promise.retell();
+    crew.retell();
     editor.retell();
     lists.retell();
     cautions.tell();
@@ -179,6 +184,9 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(parts->promise.waysOut(), &WaysOut::accepted, &parts->day,
                      [parts] { parts->beat(); });
     QObject::connect(parts->promise.waysOut(), &WaysOut::refused, &parts->day, &Day::refuse);
+    QObject::connect(&parts->crew, &Crew::accepted, &parts->day, [parts] { parts->beat(); });
+    QObject::connect(&parts->day, &Day::looked, &parts->crew, &Crew::look);
+    QObject::connect(parts->promise.waysOut(), &WaysOut::personAsked, &parts->crew, &Crew::add);
     QObject::connect(&parts->serve, &Serve::noted, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->day, &Day::looked, &parts->serve,
                      [parts] { parts->serve.show(parts->day.snapshot()); });
@@ -201,7 +209,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
           static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions),
           static_cast<QObject*>(&parts->serve), static_cast<QObject*>(&parts->strike),
-          static_cast<QObject*>(&parts->debrief)})
+          static_cast<QObject*>(&parts->debrief), static_cast<QObject*>(&parts->crew)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -228,6 +236,7 @@ bool Face::show() {
         {QStringLiteral("day"), QVariant::fromValue(&parts_->day)},
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
+        {QStringLiteral("crew"), QVariant::fromValue(&parts_->crew)},
         {QStringLiteral("serve"), QVariant::fromValue(&parts_->serve)},
         {QStringLiteral("strike"), QVariant::fromValue(&parts_->strike)},
         {QStringLiteral("debrief"), QVariant::fromValue(&parts_->debrief)},
@@ -264,6 +273,21 @@ QString Face::Parts::openFire(const QString& place) {
     return QStringLiteral("fire");
 }
 
+/// The page of `place`; one of the crew goes, another takes over, and somebody comes.
+QString Face::Parts::openCrew(const QString& place) {
+    if (!place.startsWith(QLatin1String("crew"))) return place;
+    crew.forget();
+    const auto keyAt = [&](int row) {
+        return crew.rows()->data(crew.rows()->index(row), Qt::UserRole).toString();
+    };
+    if (place == QLatin1String("crewChange")) {
+        crew.setHere(keyAt(0), false);
+        crew.toggleSkill(keyAt(1), QStringLiteral("fire"));
+        crew.add({QStringLiteral("general")});
+    }
+    return QStringLiteral("crew");
+}
+
 QImage Face::draw(const View& view) {
     auto* shown = window();
     if (shown == nullptr) return {};
@@ -277,8 +301,9 @@ QImage Face::draw(const View& view) {
     const bool isMaking = view.place.startsWith(QLatin1String("make"));
     if (isMaking) parts_->editor.go(view.place.mid(5));
     if (view.place == QLatin1String("new")) parts_->editor.prepare();
-    const QString page =
-        isMaking ? QStringLiteral("make") : parts_->openFire(parts_->openRecord(view.place));
+    const QString page = isMaking
+                             ? QStringLiteral("make")
+                             : parts_->openCrew(parts_->openFire(parts_->openRecord(view.place)));
     const bool isLocked = view.place == QLatin1String("lock");
     go(isSheet || isLocked ? QStringLiteral("lead") : page);
     frameOf(*shown)->setProperty("isLocked", isLocked);
@@ -300,6 +325,7 @@ void Face::settle() {
     parts_->day.settle();
     parts_->lists.figures()->settle();
     parts_->promise.settle();
+    parts_->crew.settle();
 }
 
 void Face::beatNow() {

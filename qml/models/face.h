@@ -54,7 +54,7 @@ struct View {
     /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
     /// sheet over the lead board: "bell", "speed"; a part of the record,
     /// "record-close"; a sheet over it: "measure", "pan", "limit", "kept", "whose"; over the fire
-    /// board: "firePiece", "fireProbe".
+    /// board: "firePiece", "fireProbe"; "crewChange".
     QString place;
     QSize size;
     double pixelsPerInch = 0;

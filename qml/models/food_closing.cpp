@@ -109,7 +109,7 @@ void FoodClosing::show(const std::shared_ptr<const app::Snapshot>& day) {
         standing = tr("The record may be signed. What is written later needs a new signature.");
     QStringList people;
     for (const app::PersonCard& person : day->people)
-        people << toText(person.name);
+        if (person.isHere) people << toText(person.name);
     const bool maySign =
         !food.signature && food.withoutAction == 0 && food.toDiscard == 0 && !day->isReadOnly;
     const QString authority = toText(food.limits.authority());

@@ -314,6 +314,7 @@ std::vector<TaskRow> RowMaker::all(const app::Snapshot& day) {
 std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
     std::vector<PersonRow> rows;
     for (const auto& person : day.people) {
+        if (!person.isHere && !person.now && !person.next) continue;
         PersonRow row;
         row.key = toText(person.id.text());
         row.name = toText(person.name);

@@ -83,8 +83,16 @@ const std::vector<Role<OptionRow>>& OptionRow::roles() {
                                                   CINDER_ROLE(OptionRow, note),
                                                   CINDER_ROLE(OptionRow, isEnough),
                                                   CINDER_ROLE(OptionRow, isBeingPlanned),
-                                                  CINDER_ROLE(OptionRow, isByTouch),
                                                   CINDER_ROLE(OptionRow, isHeld)};
+    return all;
+}
+
+const std::vector<Role<CrewRow>>& CrewRow::roles() {
+    static const std::vector<Role<CrewRow>> all{
+        CINDER_ROLE(CrewRow, key),        CINDER_ROLE(CrewRow, name),
+        CINDER_ROLE(CrewRow, isHere),     CINDER_ROLE(CrewRow, isNew),
+        CINDER_ROLE(CrewRow, isChanged),  CINDER_ROLE(CrewRow, skills),
+        CINDER_ROLE(CrewRow, skillWords), CINDER_ROLE(CrewRow, chosen)};
     return all;
 }
 

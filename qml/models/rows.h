@@ -111,10 +111,23 @@ struct OptionRow {
     QString note;  ///< what it gains
     bool isEnough = false;
     bool isBeingPlanned = false;  ///< it was touched, and its plan is searched
-    bool isByTouch = true;        ///< there is a touch that takes it
-    bool isHeld = false;          ///< that touch is held: it is hard to take back
+    bool isHeld = false;          ///< its touch is held: it is hard to take back
     static const std::vector<Role<OptionRow>>& roles();
     friend bool operator==(const OptionRow&, const OptionRow&) = default;
+};
+
+/// One of the crew, there or gone.
+struct CrewRow {
+    QString key;
+    QString name;
+    bool isHere = true;
+    bool isNew = false;      ///< comes now
+    bool isChanged = false;  ///< since the rest was last planned
+    QStringList skills;      ///< all there are
+    QStringList skillWords;  ///< their names
+    QStringList chosen;      ///< those of this person
+    static const std::vector<Role<CrewRow>>& roles();
+    friend bool operator==(const CrewRow&, const CrewRow&) = default;
 };
 
 struct EventRow {

@@ -15,6 +15,7 @@ class SessionDoor final : public Door {
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override;
     [[nodiscard]] std::optional<event::Event> described() const override;
+    [[nodiscard]] std::vector<app::CrewMember> crew() const override { return session_.crew(); }
     [[nodiscard]] Taken open(const EventId& event) override;
     [[nodiscard]] Taken backUp(const std::filesystem::path& file) override;
     [[nodiscard]] Result<app::Restored, app::Refusal> restore(
@@ -32,6 +33,10 @@ class SessionDoor final : public Door {
     [[nodiscard]] Asked askToReplan() const override;
     [[nodiscard]] Asked askToLeaveOut(const DishId& dish) const override;
     [[nodiscard]] Asked askToBringBack(const TaskId& task) const override;
+    [[nodiscard]] Asked askToChangeCrew(
+        const std::vector<app::CrewMember>& members) const override {
+        return session_.askToChangeCrew(members);
+    }
     [[nodiscard]] Taken publish(const app::Planning& planning, const app::Found& found) override;
     [[nodiscard]] Result<EventId, app::Refusal> rehearse(int speed, Duration lead) override;
     [[nodiscard]] Taken setRehearsalSpeed(int speed) override;

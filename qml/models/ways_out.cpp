@@ -37,6 +37,14 @@ void WaysOut::reckon() {
 void WaysOut::take(const QString& key) {
     const auto number = static_cast<std::size_t>(key.toULongLong());
     if (!found_ || isPlanning() || number >= found_->ways.size()) return;
+    if (found_->ways[number].kind == live::WayOut::Kind::OnePersonMore) {
+        QStringList skills;
+        for (const auto skill : found_->ways[number].skills)
+            skills << toText(
+                found_->day.sheet.problem.skills[static_cast<std::size_t>(skill)].id.text());
+        Q_EMIT personAsked(skills);
+        return;
+    }
     taking_ = key;
     carryOut(
         search_, door_,
@@ -72,8 +80,6 @@ OptionRow WaysOut::row(const live::WayOut& way, std::size_t number) const {
     row.key = QString::number(number);
     row.isEnough = way.late <= Duration::zero();
     row.isBeingPlanned = isPlanning() && row.key == taking_;
-    // Who is there is said before the day; somebody more is told what to do.
-    row.isByTouch = way.kind != Kind::OnePersonMore;
     row.isHeld = way.kind == Kind::DropDish;
     switch (way.kind) {
         case Kind::PlanAgain:

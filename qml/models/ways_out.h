@@ -37,7 +37,7 @@ class WaysOut : public QObject {
     /// Searches on a thread of its own, for the day as it stands now; what is shown meanwhile is
     /// the last answer for this event.
     Q_INVOKABLE void reckon();
-    /// Plans the day that way and publishes it, then reckons again.
+    /// Plans the day that way and publishes it, then reckons again; of one person more it asks who.
     Q_INVOKABLE void take(const QString& key);
     /// The same in the language that is spoken now.
     void retell() { tell(); }
@@ -48,6 +48,8 @@ class WaysOut : public QObject {
     void changed();
     /// The day has another plan.
     void accepted();
+    /// Somebody with these skills would help.
+    void personAsked(const QStringList& skills);
     /// The words for the person; empty when it went well.
     void refused(const QString& why);
 

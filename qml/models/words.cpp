@@ -238,6 +238,8 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
         case What::LeaveOut:
             return tr("Left out: %1")
                 .arg(card != nullptr && card->dish ? name(*card->dish) : subject);
+        case What::Crew:
+            return tr("Planned for those who are there");
         case What::Tick: {
             const auto line = static_cast<std::size_t>(std::max(1, offer.number.value_or(1)) - 1);
             if (card != nullptr && line < card->checklist.size())
@@ -311,6 +313,10 @@ QString Words::notice(const app::Notice& notice, const app::Snapshot& day) const
             return tr("The journal cannot be written. Nothing is lost, nothing new is kept.");
         case What::DiskFull:
             return tr("The last touch could not be saved: the device is full. Free some space.");
+        case What::OtherCrew:
+            return tr(
+                "The plan was made for others than are there now. Plan again, or leave out a "
+                "dish first.");
         case What::MaximumLag:
             return tr("%1: %2 too long before what follows.")
                 .arg(card != nullptr ? title(*card) : tr("A task"), span(notice.amount));
@@ -344,11 +350,15 @@ QString Words::refusal(const app::Refusal& refusal) {
             return tr(
                 "First answer for the fire: extinguisher, clear ground, open air. Tick or skip "
                 "each on the Fire board.");
+        case Why::NobodyCan:
+            return tr("Nobody there could do what is still to be done.");
         case Why::BadCopy:
             return tr("This copy cannot be taken back; nothing was changed. Choose another one. "
                       "(%1)")
                 .arg(toText(refusal.detail));
         case Why::NoPlan:
+            if (refusal.detail.empty())
+                return tr("No plan was found. Leave out a dish, move the bell, or go on as it is.");
             return tr("No plan keeps this promise: %1").arg(toText(refusal.detail));
     }
     return {};

@@ -96,5 +96,5 @@ Item {
         }
     }
     FieldNumberSheet { id: pad; z: 2; anchors.fill: parent; visible: root.sheet === "number"; editor: root.editor; onClosed: root.sheet = "" }
-    TextSheet { id: keyboard; z: 2; anchors.fill: parent; visible: root.sheet === "text"; editor: root.editor; onClosed: root.sheet = "" }
+    TextSheet { id: keyboard; z: 2; anchors.fill: parent; visible: root.sheet === "text"; onTaken: (key, text) => root.editor.setText(key, text); onClosed: root.sheet = "" }
 }

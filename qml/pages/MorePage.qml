@@ -24,6 +24,7 @@ Flickable {
 
         PagePlate { width: all.share; glyph: Icons.sheet; text: qsTr("Run sheet"); onClicked: root.go("sheet") }
         PagePlate { width: all.share; glyph: Icons.bell; text: qsTr("Promise"); onClicked: root.go("promise") }
+        PagePlate { width: all.share; glyph: Icons.lead; text: qsTr("Crew"); onClicked: root.go("crew") }
         PagePlate { width: all.share; glyph: Icons.probe; text: qsTr("Record"); onClicked: root.go("record") }
         PagePlate { width: all.share; glyph: Icons.caution; text: qsTr("Cautions"); onClicked: root.go("cautions") }
         PagePlate { width: all.share; glyph: Icons.lock; text: qsTr("Lock"); onClicked: root.lock() }

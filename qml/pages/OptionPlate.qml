@@ -11,13 +11,12 @@ Item {
     required property string note
     required property bool isEnough
     required property bool isBeingPlanned
-    required property bool isByTouch
     required property bool isHeld
     property bool canAccept: true
     property bool isNarrow: false
     signal accept()
 
-    implicitHeight: Math.max(words.height, root.isByTouch ? touch.height : 0) + 2 * Space.gap
+    implicitHeight: Math.max(words.height, touch.height) + 2 * Space.gap
     Accessible.role: Accessible.ListItem
     Accessible.name: root.text + ", " + root.note
 
@@ -27,7 +26,7 @@ Item {
         id: words
         anchors.left: shape.right
         anchors.leftMargin: Space.gap
-        anchors.right: root.isByTouch ? touch.left : parent.right
+        anchors.right: touch.left
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         spacing: Space.tight
@@ -41,7 +40,7 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
-        visible: root.isByTouch && !held.visible
+        visible: !held.visible
         enabled: root.canAccept
         opacity: enabled || root.isBeingPlanned ? 1 : 0.4
         size: Type.body
@@ -57,7 +56,7 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         width: touch.width
         height: touch.height
-        visible: root.isByTouch && root.isHeld && !root.isBeingPlanned
+        visible: root.isHeld && !root.isBeingPlanned
         enabled: root.canAccept
         opacity: enabled ? 1 : 0.4
         text: qsTr("Hold")

@@ -1,13 +1,12 @@
 import QtQuick
 import Cinderbell.Parts
-import Cinderbell.Models
 
 /// A few words, typed on the keyboard of the device.
 Sheet {
     id: root
 
-    required property Editor editor
     property string key: ""
+    signal taken(string key, string text)
 
     function ask(key: string, name: string, value: string) {
         root.key = key
@@ -17,7 +16,7 @@ Sheet {
         line.selectAll()
     }
     function take() {
-        root.editor.setText(root.key, line.text)
+        root.taken(root.key, line.text)
         root.closed()
     }
     title: ""

@@ -16,6 +16,7 @@ Item {
     required property Day day
     required property Events events
     required property Promise promise
+    required property Crew crew
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
@@ -50,6 +51,14 @@ Item {
         target: root.editor
         function onBegun() { root.place = "make" }
         function onPlanned() { root.events.refresh(); root.place = "promise" }
+    }
+    Connections {
+        target: root.promise.waysOut
+        function onPersonAsked() { root.place = "crew" }
+    }
+    Connections {
+        target: root.crew
+        function onAccepted() { if (root.place === "crew") root.place = "lead" }
     }
     Connections {
         target: root.day
@@ -99,6 +108,7 @@ Item {
             Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
             Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise"; onGo: place => root.place = place } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
+            Repeater { model: root.place === "crew" ? 1 : 0; CrewPage { anchors.fill: parent; crew: root.crew; isNarrow: root.isNarrow; isReadOnly: root.day.line.isReadOnly; onBack: root.place = "more" } }
             Repeater { model: root.place === "fire" ? 1 : 0; FireBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "buffet" ? 1 : 0; BuffetBoard { anchors.fill: parent; day: root.day; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }

@@ -12,6 +12,7 @@ Window {
     required property Day day
     required property Events events
     required property Promise promise
+    required property Crew crew
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
@@ -36,6 +37,7 @@ Window {
         day: root.day
         events: root.events
         promise: root.promise
+        crew: root.crew
         record: root.record
         editor: root.editor
         lists: root.lists

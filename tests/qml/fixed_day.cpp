@@ -150,6 +150,13 @@ std::optional<event::Event> orchardDraft() {
     return *std::move(draft);
 }
 
+std::vector<app::CrewMember> FixedDoor::crew() const {
+    std::vector<app::CrewMember> crew;
+    for (const event::Person& person : written->crew)
+        crew.push_back({person.id, person.name, person.skills});
+    return crew;
+}
+
 Taken FixedDoor::edit(const app::Edit& edit, const std::string& field) {
     auto changed = edit(*written);
     if (!changed)

@@ -69,7 +69,8 @@ class FixedDoor final : public Door {
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
         return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};
     }
-    [[nodiscard]] std::optional<event::Event> described() const override { return {}; }
+    [[nodiscard]] std::optional<event::Event> described() const override { return written; }
+    [[nodiscard]] std::vector<app::CrewMember> crew() const override;
     [[nodiscard]] Taken open(const EventId&) override {
         isOpen = true;
         return {};
@@ -99,6 +100,9 @@ class FixedDoor final : public Door {
     [[nodiscard]] Asked askToReplan() const override { return app::Planning{}; }
     [[nodiscard]] Asked askToLeaveOut(const DishId&) const override { return app::Planning{}; }
     [[nodiscard]] Asked askToBringBack(const TaskId&) const override { return app::Planning{}; }
+    [[nodiscard]] Asked askToChangeCrew(const std::vector<app::CrewMember>&) const override {
+        return app::Planning{};
+    }
     [[nodiscard]] Taken publish(const app::Planning&, const app::Found&) override {
         isOpen = true;
         return note("plan");

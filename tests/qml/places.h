@@ -15,6 +15,8 @@ inline constexpr const char* kPlaces[] = {
     "fireSeveral",
     "buffet",
     "sheet",
+    "crew",
+    "crewChange",
     "more",
     "settings",
     "parts",

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <utility>
 
+#include <QCoreApplication>
+#include <QKeyEvent>
+#include <QQuickWindow>
+
 #include "day.h"
 
 namespace cinder::face::scene {
@@ -63,6 +67,14 @@ void Walk::touch(QQuickItem* item) {
     INFO(glassName << ": " << fault);
     REQUIRE(fault.empty());
     REQUIRE(app.journal().size() == before);
+}
+
+void Walk::write(const QString& letters) {
+    for (const QChar letter : letters)
+        for (const auto kind : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent key(kind, Qt::Key_unknown, Qt::NoModifier, letter);
+            QCoreApplication::sendEvent(&app.window(), &key);
+        }
 }
 
 void Walk::go(const QString& board) {

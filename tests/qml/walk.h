@@ -58,6 +58,8 @@ class Walk {
         REQUIRE(body != nullptr);
         return *body;
     }
+    /// On the keyboard of the device, into what has the focus.
+    void write(const QString& letters);
     /// By the tab at the thumb.
     void go(const QString& board);
     /// A page behind a way.

@@ -30,7 +30,7 @@ Body anyBody(const std::vector<Operation>& before) {
         return some;
     };
     const ResourceId grate{"grate"};
-    switch (below(22)) {
+    switch (below(23)) {
         case 0:
             return TaskStarted{task, at};
         case 1:
@@ -73,6 +73,12 @@ Body anyBody(const std::vector<Operation>& before) {
             return LineOrdered{{DishId{"bread"}, DishId{"slaw"}}, at};
         case 19:
             return DishLeftOut{DishId{"slaw"}, {task}, at};
+        case 20:
+            return CrewChanged{{{PersonId{below(2) == 0 ? "nora" : "bo"},
+                                 "Bo or Nora",
+                                 {SkillId{"any"}},
+                                 below(2) == 0}},
+                               at};
         default:
             return Undone{before[static_cast<std::size_t>(below(int(before.size())))].id};
     }

@@ -31,6 +31,21 @@ TEST_CASE("with nothing different the projection is the plan, early work moved u
     CHECK(dispatch.readyAt(day) == at(-5));
 }
 
+TEST_CASE("what the plan itself lets wait too long is not waited for again") {
+    Problem problem = smallLunch();
+    const Schedule schedule = smallLunchPlan();
+    for (Link& link : problem.links)
+        link.maxLag = HalfMinutes{0};
+    REQUIRE_FALSE(check(problem, schedule).empty());
+    const Dispatch dispatch(problem, schedule);
+    const auto day = dispatch.project({}, at(-60));
+    CHECK(dispatch.readyAt(day) == at(-5));
+    for (std::size_t i = 0; i < day.size(); ++i) {
+        INFO(problem.tasks[i].id.text());
+        CHECK(day[i].finish <= Duration{schedule.tasks[i].finish});
+    }
+}
+
 TEST_CASE("a late fire pushes what follows and eats the slack") {
     const Problem problem = smallLunch();
     const Schedule schedule = smallLunchPlan();
