@@ -4480,6 +4480,10 @@
         <source>To the line</source>
         <translation>A la fila</translation>
     </message>
+    <message>
+        <source>%1, gone</source>
+        <translation>%1, ya no está</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Serve</name>

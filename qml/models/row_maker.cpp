@@ -318,6 +318,7 @@ std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
         PersonRow row;
         row.key = toText(person.id.text());
         row.name = toText(person.name);
+        if (!person.isHere) row.name = RowMaker::tr("%1, gone").arg(row.name);
         row.now = RowMaker::tr("Free hands");
         row.mark = QStringLiteral("waiting");
         if (const auto* card = person.now ? findCard(day, *person.now) : nullptr) {

@@ -91,6 +91,14 @@ TEST_CASE("who is needed now is told apart from who has time, with what is await
     day.now += minutes(2);
     rows = Speaker(day).rows.people(day);
     CHECK(rows[0].countdown == QLatin1String("+2:00"));
+    // Whoever has gone is told apart as long as the plan counts on them, and then not at all.
+    day.people[0].isHere = false;
+    rows = Speaker(day).rows.people(day);
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].name.endsWith(QLatin1String(", gone")));
+    day.people[0].now.reset();
+    day.people[0].next.reset();
+    CHECK(Speaker(day).rows.people(day).size() == 1);
 }
 
 TEST_CASE("a fire of which no step says that it is out is not called safe") {
