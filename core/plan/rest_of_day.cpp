@@ -19,7 +19,12 @@ class Remainder {
         rest_.given.isFixed.assign(before_.tasks.size(), false);
         rest_.wished = schedule_;
         held_.assign(before_.resources.size(), 0);
-        const Dispatch dispatch(before_, schedule_, skippedIn(standing_.actuals));
+        // What runs does not wait for hands that something not yet begun was to have before it: the
+        // order of those is what is planned anew.
+        std::vector<bool> isToCome(before_.tasks.size(), false);
+        for (std::size_t i = 0; i < before_.tasks.size(); ++i)
+            isToCome[i] = !actual(i).start && !actual(i).finish;
+        const Dispatch dispatch(before_, schedule_, isToCome);
         projected_ =
             dispatch.project(standing_.actuals, standing_.now, standing_.bell, standing_.durations);
         rest_.problem.arrival = arrival();

@@ -189,6 +189,11 @@ TEST_CASE("whoever has gone has gone, also when no plan is found without them") 
         });
     };
     CHECK_FALSE(isSaid());
+    // Eli takes the pork off the fire while Bruna's other work of then is still to be planned.
+    REQUIRE(day.session->changeCrew({day.without("bruna")}));
+    CHECK_FALSE(isSaid());
+    CHECK(day.session->look()->lateness <= 30min);
+    REQUIRE(day.session->undo());
     REQUIRE(day.session->replan());
     day.clock.advance(1s);
     const auto sheet = *day.session->sheet();
