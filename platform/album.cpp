@@ -53,10 +53,11 @@ const Moment kMoments[] = {
      {"start", "holder", "new", "make", "make-menu", "make-guests", "fire", "buffet"}},
     // The grate when the meat has just gone on, half way, and while the pieces come off.
     {"laid", minutes(74), {"fire"}},
-    {"fire", minutes(62) + seconds(20), {"lead",   "promise", "fire",       "buffet",   "sheet",
-                                         "more",   "lists",   "quantities", "load",     "kitchen",
-                                         "line",   "paper",   "settings",   "bell",     "speed",
-                                         "record", "measure", "pan",        "cautions", "serve"}},
+    {"fire",
+     minutes(62) + seconds(20),
+     {"lead",       "promise", "fire",    "buffet", "sheet",    "more",     "lists",
+      "quantities", "load",    "kitchen", "line",   "paper",    "settings", "bell",
+      "speed",      "record",  "measure", "pan",    "cautions", "serve",    "crew"}},
     {"pulling", minutes(50), {"fire", "firePiece", "fireSeveral"}},
     {"line", minutes(9) - seconds(20), {"lead", "fire", "buffet"}},
     {"strike", -minutes(75), {"lead", "strike", "debrief"}}};

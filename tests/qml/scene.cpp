@@ -6,6 +6,7 @@
 #include <QColor>
 #include <QCoreApplication>
 #include <QImage>
+#include <QPointer>
 #include <QQmlContext>
 #include <QQmlIncubationController>
 #include <QQmlProperty>
@@ -229,7 +230,19 @@ std::string Finger::reach(QQuickItem* item) {
 
 std::string Finger::touch(QQuickItem* item) {
     if (auto fault = reach(item); !fault.empty()) return fault;
-    touchAt(middleOf(*item));
+    const QPointF at = middleOf(*item);
+    const QPointer<QQuickItem> target(item);
+    down(at);
+    // A button that was let go of, or was no more, before the finger lifted makes no touch.
+    const bool isGone = target.isNull();
+    const QVariant felt = isGone ? QVariant() : target->property("pressed");
+    const std::string moved =
+        isGone || middleOf(*target) == at ? "" : " and has moved to " + describe(*target);
+    up(at);
+    if (isGone) return "it went away under the finger";
+    if (felt.isValid() && !felt.toBool())
+        return (target.isNull() ? std::string("what is gone now") : describe(*target)) +
+               " did not feel the finger" + moved;
     return {};
 }
 
