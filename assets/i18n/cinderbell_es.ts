@@ -164,10 +164,6 @@
         <translation>%1 se fue</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>Take off the list: %1</source>
         <translation>Quitar de la lista: %1</translation>
     </message>
@@ -716,6 +712,13 @@
     <message>
         <source>More: %1</source>
         <translation>Más: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MakeOptions</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

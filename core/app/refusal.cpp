@@ -22,8 +22,8 @@ const char* sentence(Refusal::Why why) {
         case Refusal::Why::Overtaken:
             return "something else was noted while the plan was made: ask for it again";
         case Refusal::Why::NobodyCan:
-            return "work that is still to be done needs a skill that too few would have: give it "
-                   "to somebody who is there";
+            return "work that is still to be done needs a skill that nobody there would have: give "
+                   "it to somebody who is there";
         case Refusal::Why::AskFirst:
             return "first answer what is asked before the fire, or skip it on record: "
                    "extinguisher, "

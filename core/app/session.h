@@ -279,9 +279,8 @@ class Session {
     [[nodiscard]] Result<Planning, Refusal> askToChangeCrew(
         const std::vector<CrewMember>& members) const;
     /// Records what was found, or says why nothing was (but for what counts without a plan).
-    /// Overtaken when something was noted since
-    /// that the plan does not know of; NoEvent when another event is open. Nothing is recorded
-    /// then.
+    /// Overtaken when something was noted since that the plan does not know of; NoEvent when
+    /// another event is open. Nothing is recorded then.
     [[nodiscard]] Result<void, Refusal> publish(const Planning& planning, const Found& found);
 
     /// Who holds the device; goes into every operation from here on.

@@ -9,8 +9,7 @@
 
 namespace cinder::live {
 
-/// More than so many people never worked one day; beyond it is a slip. Our choice, as far as the
-/// planner goes.
+/// As many as the planner can hold (plan/fault.cpp); those who have gone count too.
 inline constexpr std::size_t kMostInCrew = 32;
 
 /// What was said of the crew, put to what was known of it. False, and nothing changes, when there

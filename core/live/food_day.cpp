@@ -44,20 +44,18 @@ Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outl
     for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i) {
         const plan::Task& task = sheet.problem.tasks[i];
         if (task.dish != dish) continue;
-        if (task.checkEvery) {
-            const Duration every{*task.checkEvery};
-            everyWhenLeft = std::min(everyWhenLeft.value_or(every), every);
-        }
+        const auto tighten = [&](std::optional<Duration>& every) {
+            if (task.checkEvery)
+                every = std::min(every.value_or(*task.checkEvery), Duration{*task.checkEvery});
+        };
+        tighten(everyWhenLeft);
         if (outlook.tasks[i].state == TaskState::Skipped) continue;
         const Instant finish = outlook.tasks[i].finish;
         if (!latest || *latest < finish) {
             latest = finish;
             heating.station = sheet.problem.stations[static_cast<std::size_t>(task.station)].id;
         }
-        if (task.checkEvery) {
-            const Duration every{*task.checkEvery};
-            heating.every = std::min(heating.every.value_or(every), every);
-        }
+        tighten(heating.every);
         if (task.kind != plan::TaskKind::Cook && task.kind != plan::TaskKind::Warm) continue;
         heating.last = std::max(heating.last.value_or(finish), finish);
     }

@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Cinderbell.Theme
 import Cinderbell.Parts
@@ -62,29 +60,19 @@ Item {
                 ChoicePlate { visible: !root.isNew; enabled: root.canChange; width: keys.share; text: qsTr("Gone"); isChosen: !root.isHere; Accessible.name: qsTr("%1 is gone").arg(root.name); onClicked: root.setHere(false) }
             }
         }
-        Grid {
-            id: grid
+        MakeOptions {
+            width: parent.width
             visible: root.isHere || !root.isNarrow
+            enabled: root.canChange && root.isHere
             opacity: root.isHere ? 1 : 0.4
-            columns: root.isNarrow ? 2 : 3
-            spacing: Space.small
-
-            Repeater {
-                model: root.skillWords.length
-
-                ChoicePlate {
-                    id: one
-                    required property int index
-                    width: Math.floor((all.width - (grid.columns - 1) * grid.spacing) / grid.columns)
-                    enabled: root.canChange && root.isHere
-                    text: root.skillWords[one.index]
-                    isChosen: root.chosen.indexOf(root.skills[one.index]) >= 0
-                    Accessible.role: Accessible.Button
-                    Accessible.checkable: true
-                    Accessible.name: qsTr("%1: %2").arg(root.name).arg(one.text)
-                    onClicked: root.toggleSkill(root.skills[one.index])
-                }
-            }
+            isHeaded: false
+            isMany: true
+            isNarrow: root.isNarrow
+            name: root.name
+            keys: root.skills
+            words: root.skillWords
+            chosen: root.chosen
+            onChoose: key => root.toggleSkill(key)
         }
     }
 }

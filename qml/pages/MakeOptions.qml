@@ -14,13 +14,15 @@ Column {
     required property list<string> chosen
     required property bool isMany
     required property bool isNarrow
+    /// Without a heading each plate says for itself what it belongs to.
+    property bool isHeaded: true
     signal choose(string key)
 
     spacing: Space.small
     Accessible.role: Accessible.Grouping
     Accessible.name: root.name
 
-    Label { width: parent.width; text: root.name; isStrong: true; Accessible.ignored: true }
+    Label { width: parent.width; visible: root.isHeaded; text: root.name; isStrong: true; Accessible.ignored: true }
     Grid {
         id: grid
         columns: root.isNarrow ? 2 : 3
@@ -37,6 +39,7 @@ Column {
                 isChosen: root.chosen.indexOf(root.keys[one.index]) >= 0
                 Accessible.role: root.isMany ? Accessible.Button : Accessible.RadioButton
                 Accessible.checkable: root.isMany
+                Accessible.name: root.isHeaded ? one.text : qsTr("%1: %2").arg(root.name).arg(one.text)
                 onClicked: root.choose(root.keys[one.index])
             }
         }
