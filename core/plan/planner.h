@@ -19,13 +19,13 @@ namespace cinder::plan {
 struct Budget {
     /// Passes of the schedule generation scheme; one cut short counts by the share of tasks it
     /// placed. From four thousand on, a small problem without hands-on work spends a good part of
-    /// them on the exact arm, at eight schedules a contradiction.
+    /// them on the exact arm, at five schedules a contradiction.
     std::int64_t schedules = 5000;
     /// Needs a clock; the plan then depends on the device's speed.
     std::optional<Duration> time;
     const Clock* clock = nullptr;
     /// Contradictions the exact arm, which follows the search, may learn from on top of that. One
-    /// takes about as long as six to ten schedules.
+    /// takes about as long as three to five schedules.
     std::int64_t exactNodes = 2000;
 };
 

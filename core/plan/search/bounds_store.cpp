@@ -1,6 +1,7 @@
 #include "plan/search/bounds_store.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace cinder::plan::search {
 
@@ -126,6 +127,23 @@ bool BoundsStore::obey(Side side) {
     return isFine;
 }
 
+std::optional<Bound> BoundsStore::mostWanted() const {
+    constexpr std::size_t kNewest = 1000;
+    const std::size_t end = lessons_.size() - std::min(lessons_.size(), kNewest);
+    for (std::size_t k = lessons_.size(); k > end; --k) {
+        std::optional<Bound> hottest;
+        bool isKept = false;
+        for (std::int32_t b = lessons_[k - 1].begin; b < lessons_[k - 1].end && !isKept; ++b) {
+            const Bound bound = lessonBounds_[index(b)];
+            isKept = isTrue(bound);
+            if (isFalse(bound)) continue;
+            if (!hottest || heat(bound.side) > heat(hottest->side)) hottest = bound;
+        }
+        if (!isKept && hottest) return hottest;
+    }
+    return {};
+}
+
 /// All bounds of a lesson but the first are false.
 bool BoundsStore::obeyOne(const Range& lesson) {
     const Bound* const bounds = lessonBounds_.data() + lesson.begin;
@@ -239,15 +257,49 @@ void BoundsStore::keepLesson() {
     lessonBounds_.insert(lessonBounds_.end(), lesson_.begin(), lesson_.end());
     const Range range{begin, static_cast<std::int32_t>(lessonBounds_.size())};
     if (lesson_.size() > 1) {
-        const auto name = static_cast<std::int32_t>(lessons_.size());
         lessons_.push_back(range);
-        for (int k = 0; k < 2; ++k) {
-            const Bound untrue = opposite(lesson_[static_cast<std::size_t>(k)]);
-            const Bound other = lesson_[static_cast<std::size_t>(1 - k)];
-            watches_[index(untrue.side)].push_back({name, untrue.value, other});
-        }
+        watch(static_cast<std::int32_t>(lessons_.size()) - 1);
     }
     obeyOne(range);
+}
+
+/// Watches the first two bounds of a lesson.
+void BoundsStore::watch(std::int32_t lesson) {
+    const Bound* const bounds = lessonBounds_.data() + lessons_[index(lesson)].begin;
+    for (int k = 0; k < 2; ++k) {
+        const Bound untrue = opposite(bounds[k]);
+        watches_[index(untrue.side)].push_back({lesson, untrue.value, bounds[1 - k]});
+    }
+}
+
+void BoundsStore::restart() {
+    backTo(0);
+    if (lessons_.size() > mostLessons_) forget();
+}
+
+/// Without decisions all that is known has been followed to its end: a lesson of which no bound is
+/// true has two at least that may still become so.
+void BoundsStore::forget() {
+    constexpr std::int32_t kShort = 5;
+    for (auto& watches : watches_)
+        watches.clear();
+    const std::vector<Range> all = std::exchange(lessons_, {});
+    std::int32_t end = 0;
+    for (std::size_t k = 0; k < all.size(); ++k) {
+        const auto from = lessonBounds_.begin() + all[k].begin;
+        const auto until = lessonBounds_.begin() + all[k].end;
+        const bool isOld = k < all.size() / 2;
+        if (isOld && all[k].end - all[k].begin > kShort) continue;
+        if (std::any_of(from, until, [&](Bound bound) { return isTrue(bound); })) continue;
+        const auto kept = lessonBounds_.begin() + end;
+        const auto keptEnd =
+            std::copy_if(from, until, kept, [&](Bound bound) { return !isFalse(bound); });
+        lessons_.push_back({end, static_cast<std::int32_t>(keptEnd - lessonBounds_.begin())});
+        end = lessons_.back().end;
+        watch(static_cast<std::int32_t>(lessons_.size()) - 1);
+    }
+    lessonBounds_.resize(index(end));
+    mostLessons_ += mostLessons_ / 5;
 }
 
 }  // namespace cinder::plan::search

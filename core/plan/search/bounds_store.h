@@ -12,6 +12,7 @@
 /// Trans. Computers 48 (1999) for the first unique implication point; from memory.
 
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -55,8 +56,9 @@ class BoundsStore {
 
     /// Takes a decision on top of everything that is known.
     void decide(Bound bound);
-    /// Takes back all decisions.
-    void restart() { backTo(0); }
+    /// Takes back all decisions. When lessons have become many, the older half of them go, short
+    /// ones excepted; how many are many grows with every time, so that a proof comes to its end.
+    void restart();
     [[nodiscard]] std::int32_t depth() const {
         return static_cast<std::int32_t>(levelBegins_.size());
     }
@@ -67,6 +69,11 @@ class BoundsStore {
     /// After a contradiction: keeps the lesson, goes back as far as it leads and obeys it. False
     /// when the contradiction depends on no decision.
     bool learn();
+
+    /// The hottest bound, neither true nor false, of the newest lesson none of whose bounds is
+    /// true; nothing when there is none among the last thousand. Source of asking the newest: E.
+    /// Goldberg, Y. Novikov, "BerkMin: A Fast and Robust SAT-Solver", DATE (2002); from memory.
+    [[nodiscard]] std::optional<Bound> mostWanted() const;
 
     /// How often a number had a part in recent contradictions.
     [[nodiscard]] double heat(Side side) const { return heat_[index(side >> 1)]; }
@@ -101,6 +108,8 @@ class BoundsStore {
     bool isImplied(std::int32_t entry) const;
     std::int32_t collectLesson(std::int32_t last);
     void keepLesson();
+    void watch(std::int32_t lesson);
+    void forget();
 
     std::vector<Slot> least_;
     std::vector<std::int32_t> lastEntry_;
@@ -115,6 +124,7 @@ class BoundsStore {
 
     std::vector<Range> lessons_;
     std::vector<Bound> lessonBounds_;
+    std::size_t mostLessons_ = 500;
 
     // While learning.
     std::vector<std::int32_t> neededEntry_;

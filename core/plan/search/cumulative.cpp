@@ -4,150 +4,171 @@
 
 namespace cinder::plan::search {
 
-Cumulative::Cumulative(std::int64_t capacity, std::vector<Use> uses, std::vector<FixedLoad> loads)
-    : capacity_(capacity), uses_(std::move(uses)), loads_(std::move(loads)) {
-    // The largest first, so that few are enough to blame.
-    std::stable_sort(uses_.begin(), uses_.end(),
-                     [](const Use& a, const Use& b) { return a.units > b.units; });
+Cumulative::Cumulative(const Lanes& lanes, Row<std::uint64_t> free, std::vector<Use> uses)
+    : lanes_(lanes), uses_(std::move(uses)), most_(std::move(free)), free_(most_) {
+    const std::int32_t perWord = 64 / lanes_.bits;
+    byUnits_.resize(static_cast<std::size_t>(perWord));
+    for (std::int32_t lane = 0; lane < perWord; ++lane) {
+        auto& mine = byUnits_[static_cast<std::size_t>(lane)];
+        for (std::size_t k = 0; k < uses_.size(); ++k)
+            if (unitsOf(uses_[k].demand, lane) > 0) mine.push_back(k);
+        // The largest first, so that few are enough to blame.
+        std::stable_sort(mine.begin(), mine.end(), [&](std::size_t a, std::size_t b) {
+            return unitsOf(uses_[a].demand, lane) > unitsOf(uses_[b].demand, lane);
+        });
+    }
     seen_.resize(uses_.size());
+    fullerUntil_ = free_.size();
 }
 
-/// Takes note of the bounds of all uses. True when the profile is not what it was.
-bool Cumulative::look(const BoundsStore& store) {
-    bool isOther = false;
+std::int64_t Cumulative::unitsOf(std::uint64_t word, std::int32_t lane) const {
+    const std::uint64_t mask = (std::uint64_t{1} << (lanes_.bits - 1)) - 1;
+    return static_cast<std::int64_t>(word >> (lane * lanes_.bits) & mask);
+}
+
+/// Takes note of the bounds of all uses: gives back where one does not surely lie any more, and
+/// gathers those that surely lie where they did not.
+void Cumulative::look(const BoundsStore& store) {
+    grown_.clear();
     for (std::size_t k = 0; k < uses_.size(); ++k) {
         const Use& use = uses_[k];
+        Part& seen = seen_[k];
         const Slot from = surelyFrom(store, use);
         const Slot until = surelyUntil(store, use);
-        Part& seen = seen_[k];
         if (from == seen.from && until == seen.until) continue;
-        isOther = isOther || from < until || seen.from < seen.until;
-        seen = {from, until, true};
-    }
-    return isOther;
-}
-
-void Cumulative::makeProfile() {
-    changes_.clear();
-    for (const FixedLoad& load : loads_) {
-        changes_.push_back({load.begin, load.units});
-        changes_.push_back({load.end, -load.units});
-    }
-    for (std::size_t k = 0; k < uses_.size(); ++k) {
-        if (seen_[k].from >= seen_[k].until) continue;
-        changes_.push_back({seen_[k].from, uses_[k].units});
-        changes_.push_back({seen_[k].until, -uses_[k].units});
-    }
-    std::sort(changes_.begin(), changes_.end(),
-              [](const Change& a, const Change& b) { return a.at < b.at; });
-    profile_.clear();
-    most_ = 0;
-    std::int64_t height = 0;
-    for (std::size_t k = 0; k < changes_.size();) {
-        const Slot at = changes_[k].at;
-        while (k < changes_.size() && changes_[k].at == at)
-            height += changes_[k++].units;
-        if (k == changes_.size() || height == 0) continue;
-        profile_.push_back({at, changes_[k].at, height});
-        most_ = std::max(most_, height);
+        seen.from = from;
+        seen.until = until;
+        seen.hasMoved = true;
+        for (Slot t = seen.bookedFrom; t < std::min(seen.bookedUntil, from); ++t)
+            free_[t] += use.demand;
+        for (Slot t = std::max({seen.bookedFrom, from, until}); t < seen.bookedUntil; ++t)
+            free_[t] += use.demand;
+        seen.bookedFrom = std::max(seen.bookedFrom, from);
+        seen.bookedUntil = std::min(seen.bookedUntil, until);
+        if (seen.bookedFrom >= seen.bookedUntil) seen.bookedFrom = seen.bookedUntil = from;
+        if (std::max(from, until) > from && (seen.bookedFrom > from || seen.bookedUntil < until))
+            grown_.push_back(k);
     }
 }
 
-std::int64_t Cumulative::loadAt(Slot moment) const {
-    std::int64_t units = 0;
-    for (const FixedLoad& load : loads_)
-        if (load.begin <= moment && moment < load.end) units += load.units;
-    return units;
+Slot Cumulative::firstFull(std::uint64_t demand, Slot from, Slot until) const {
+    while (from < until && fits(demand, from))
+        ++from;
+    return from;
 }
 
-/// Names stretches at `moment` that together take more than `excess`.
-void Cumulative::blame(BoundsStore& store, Slot moment, std::int64_t excess, const Use* except) {
-    excess -= loadAt(moment);
-    chosen_.clear();
-    for (std::size_t k = 0; k < uses_.size() && excess >= 0; ++k) {
-        const Use& use = uses_[k];
-        if (&use == except || surelyFrom(store, use) > moment || surelyUntil(store, use) <= moment)
-            continue;
-        chosen_.push_back(k);
-        excess -= use.units;
-    }
-    for (const std::size_t k : chosen_) {
-        const Use& use = uses_[k];
-        if (excess + use.units < 0) {  // enough without it
-            excess += use.units;
-            continue;
-        }
+/// Books what has come on top of a use. False, and nothing is booked, when it exceeds a capacity.
+bool Cumulative::book(BoundsStore& store, const Use& use, Slot from, Slot until) {
+    const Slot full = firstFull(use.demand, from, until);
+    if (full < until) {
+        Slot end = full + 1;
+        while (end < until && !fits(use.demand, end))
+            ++end;
+        const Slot moment = full + (end - full) / 2;
+        blame(store, moment, use);
         store.because({use.start, moment - use.offset - use.length + 1});
         store.because({use.start ^ 1, -(moment - use.offset)});
+        return store.contradict();
+    }
+    for (Slot t = from; t < until; ++t)
+        free_[t] -= use.demand;
+    fullerFrom_ = std::min(fullerFrom_, from);
+    fullerUntil_ = std::max(fullerUntil_, until);
+    return true;
+}
+
+bool Cumulative::book(BoundsStore& store) {
+    for (std::size_t g = 0; g < grown_.size(); ++g) {
+        Part& seen = seen_[grown_[g]];
+        const Use& use = uses_[grown_[g]];
+        bool isFine = book(store, use, seen.from, seen.bookedFrom);
+        if (isFine) seen.bookedFrom = seen.from;
+        isFine = isFine && book(store, use, seen.bookedUntil, seen.until);
+        if (isFine) seen.bookedUntil = seen.until;
+        if (isFine) continue;
+        for (; g < grown_.size(); ++g)
+            seen_[grown_[g]].from = kNoSlot;  // to be looked at again
+        return false;
+    }
+    return true;
+}
+
+/// Names stretches at `moment` that leave `use` no room there.
+void Cumulative::blame(BoundsStore& store, Slot moment, const Use& use) {
+    const std::int32_t perWord = 64 / lanes_.bits;
+    fewest_.clear();
+    bool isAny = false;
+    for (std::int32_t lane = 0; lane < perWord; ++lane) {
+        const std::int64_t own = unitsOf(use.demand, lane);
+        if (own <= unitsOf(free_[moment], lane)) continue;
+        std::int64_t room = unitsOf(most_[moment], lane) - own;
+        chosen_.clear();
+        for (const std::size_t k : byUnits_[static_cast<std::size_t>(lane)]) {
+            if (room < 0) break;
+            if (&uses_[k] == &use || seen_[k].bookedFrom > moment || seen_[k].bookedUntil <= moment)
+                continue;
+            chosen_.push_back(k);
+            room -= unitsOf(uses_[k].demand, lane);
+        }
+        // Who is not needed once the others are there.
+        std::erase_if(chosen_, [&](std::size_t k) {
+            const std::int64_t units = unitsOf(uses_[k].demand, lane);
+            if (room + units >= 0) return false;
+            room += units;
+            return true;
+        });
+        if (isAny && chosen_.size() >= fewest_.size()) continue;
+        isAny = true;
+        std::swap(fewest_, chosen_);
+    }
+    for (const std::size_t k : fewest_) {
+        const Use& other = uses_[k];
+        store.because({other.start, moment - other.offset - other.length + 1});
+        store.because({other.start ^ 1, -(moment - other.offset)});
     }
 }
 
 bool Cumulative::pushLater(BoundsStore& store, const Use& use) {
     const Slot own = surelyFrom(store, use);
-    const Slot first = store.least(use.start) + use.offset;
-    auto step = std::partition_point(profile_.begin(), profile_.end(),
-                                     [&](const Step& other) { return other.end <= first; });
-    for (; step != profile_.end(); ++step) {
+    for (;;) {
         const Slot begin = store.least(use.start) + use.offset;
-        if (step->end <= begin) continue;
-        if (step->begin >= begin + use.length || step->begin >= own) break;
-        if (step->height + use.units <= capacity_) continue;
-        // In stretches no longer than the use itself, so that each conclusion is a simple one.
-        const Slot end = std::min(step->end, own);
-        for (Slot from = begin; from < end;) {
-            const Slot moment = std::min(end, from + use.length) - 1;
-            blame(store, moment, capacity_ - use.units, &use);
-            store.because({use.start, moment - use.offset - use.length + 1});
-            if (!store.raise({use.start, moment - use.offset + 1})) return false;
-            from = store.least(use.start) + use.offset;
-        }
+        Slot moment = std::min(begin + use.length, own) - 1;
+        while (moment >= begin && fits(use.demand, moment))
+            --moment;
+        if (moment < begin) return true;
+        blame(store, moment, use);
+        store.because({use.start, moment - use.offset - use.length + 1});
+        if (!store.raise({use.start, moment - use.offset + 1})) return false;
     }
-    return true;
 }
 
 bool Cumulative::pushEarlier(BoundsStore& store, const Use& use) {
     const Slot own = surelyUntil(store, use);
-    const Slot last = store.most(use.start) + use.offset + use.length;
-    auto step = std::make_reverse_iterator(std::partition_point(
-        profile_.begin(), profile_.end(), [&](const Step& other) { return other.begin < last; }));
-    for (; step != profile_.rend(); ++step) {
+    for (;;) {
         const Slot end = store.most(use.start) + use.offset + use.length;
-        if (step->begin >= end) continue;
-        if (step->end <= end - use.length || step->end <= own) break;
-        if (step->height + use.units <= capacity_) continue;
-        const Slot begin = std::max(step->begin, own);
-        for (Slot until = end; until > begin;) {
-            const Slot moment = std::max(begin, until - use.length);
-            blame(store, moment, capacity_ - use.units, &use);
-            store.because({use.start ^ 1, -(moment - use.offset)});
-            if (!store.raise({use.start ^ 1, -(moment - use.offset - use.length)})) return false;
-            until = store.most(use.start) + use.offset + use.length;
-        }
+        const Slot moment = firstFull(use.demand, std::max(end - use.length, own), end);
+        if (moment >= end) return true;
+        blame(store, moment, use);
+        store.because({use.start ^ 1, -(moment - use.offset)});
+        if (!store.raise({use.start ^ 1, -(moment - use.offset - use.length)})) return false;
     }
-    return true;
 }
 
 bool Cumulative::propagate(BoundsStore& store) {
-    const bool isOther = look(store) || !isKnown_;
-    if (isOther) makeProfile();
-    const bool isAllToDo = isOther || !isSettled_;
-    isKnown_ = true;
-    isSettled_ = false;
-    for (const Step& step : profile_)
-        if (step.height > capacity_) {
-            blame(store, step.begin + (step.end - step.begin) / 2, capacity_, nullptr);
-            return store.contradict();
-        }
+    look(store);
+    if (!book(store)) return false;
     for (std::size_t k = 0; k < uses_.size(); ++k) {
         const Use& use = uses_[k];
-        if (most_ + use.units <= capacity_) break;  // the others are smaller still
-        if (!isAllToDo && !seen_[k].hasMoved) continue;
         if (store.isFixed(use.start)) continue;
+        const bool isNear = store.least(use.start) + use.offset < fullerUntil_ &&
+                            store.most(use.start) + use.offset + use.length > fullerFrom_;
+        if (!isNear && !seen_[k].hasMoved) continue;
         if (!pushLater(store, use) || !pushEarlier(store, use)) return false;
     }
     for (Part& part : seen_)
         part.hasMoved = false;
-    isSettled_ = true;
+    fullerFrom_ = free_.size();
+    fullerUntil_ = 0;
     return true;
 }
 

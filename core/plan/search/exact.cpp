@@ -24,7 +24,7 @@ class ExactSearch {
 
     ExactResult run() {
         if (model_.isRefuted()) return finish(true);
-        constexpr std::int64_t kRound = 60;
+        constexpr std::int64_t kRound = 40;
         for (std::int64_t round = 1;; ++round) {
             const Outcome outcome = explore(round, kRound * luby(round));
             if (outcome != Outcome::Round) return finish(outcome == Outcome::Empty);
@@ -48,11 +48,7 @@ class ExactSearch {
             if (result_.contradictions >= limits_.contradictions) return Outcome::GaveUp;
             if (limits_.endNow && limits_.endNow()) return Outcome::GaveUp;
             if (result_.contradictions >= until) return Outcome::Round;
-            const Side next = choose(round);
-            if (next >= 0) {
-                decide(round, next);
-                continue;
-            }
+            if (decide(round)) continue;
             keep();
             if (limits_.wantsRefutation) return Outcome::GaveUp;
             store.restart();
@@ -63,30 +59,50 @@ class ExactSearch {
     Slot leastMakespan() { return model_.store().least(model_.makespan()); }
 
     /// Rounds take turns: by time, so that something like a schedule comes about; from below, to
-    /// raise the bound; near the best schedule known, by halves; and right at it. Where there is a
-    /// schedule to begin with, the bound comes first.
-    enum class Manner { ByTime, FromBelow, NearBest, AtBest };
+    /// raise the bound; and near the best schedule known. With one to begin with, every fourth
+    /// round, all of them short ones, is for the bound.
+    enum class Manner { ByTime, FromBelow, NearBest };
     [[nodiscard]] Manner mannerOf(std::int64_t round) const {
-        return static_cast<Manner>((round + (limits_.hint.size() > 0 ? 0 : 3)) % 4);
+        const bool isBestKnown = bestKnown().size() > 0;
+        if (round % 4 == (isBestKnown ? 1 : 2)) return Manner::FromBelow;
+        return isBestKnown || round % 4 == 0 ? Manner::NearBest : Manner::ByTime;
     }
 
-    void decide(std::int64_t round, Side next) {
+    /// Takes the next decision: what the lessons ask for comes first. False when all is fixed.
+    bool decide(std::int64_t round) {
         BoundsStore& store = model_.store();
         const Manner manner = mannerOf(round);
-        if (manner == Manner::FromBelow && store.depth() == 0) next = model_.makespan();
+        const Side makespan = model_.makespan();
+        if (manner == Manner::FromBelow && store.depth() == 0 && !store.isFixed(makespan)) {
+            store.decide({makespan ^ 1, -store.least(makespan)});
+            return true;
+        }
+        if (const auto wanted = store.mostWanted()) {
+            store.decide(isWished(*wanted) ? *wanted : opposite(*wanted));
+            return true;
+        }
+        const Side next = choose(round);
+        if (next < 0) return false;
         const Slot least = store.least(next);
         const Slot most = store.most(next);
-        if (manner == Manner::ByTime || next == model_.makespan()) {
-            store.decide({next ^ 1, -least});
-            return;
-        }
-        const Row<Slot>& best = result_.start.size() > 0 ? result_.start : limits_.hint;
-        const Slot middle = least + (most - least) / 2;
-        const bool isGuided = manner != Manner::FromBelow && best.size() > 0;
-        const Slot wish = isGuided ? best[next >> 1] : least;
-        const Slot split =
-            isGuided && manner == Manner::AtBest ? std::clamp(wish, least, most - 1) : middle;
-        store.decide(wish <= split ? Bound{next ^ 1, -split} : Bound{next, split + 1});
+        Slot split = manner == Manner::ByTime ? least : least + (most - least) / 2;
+        const Row<Slot>& best = bestKnown();
+        const bool isLater =
+            manner == Manner::NearBest && best.size() > 0 && best[next >> 1] > split;
+        store.decide(isLater ? Bound{next, split + 1} : Bound{next ^ 1, -split});
+        return true;
+    }
+
+    [[nodiscard]] const Row<Slot>& bestKnown() const {
+        return result_.start.size() > 0 ? result_.start : limits_.hint;
+    }
+
+    /// Whether a bound agrees with the best schedule; the makespan is to be short.
+    [[nodiscard]] bool isWished(Bound bound) const {
+        const Row<Slot>& best = bestKnown();
+        if (best.size() == 0) return true;
+        const Slot start = bound.side < model_.makespan() ? best[bound.side >> 1] : 0;
+        return (bound.side & 1) == 0 ? start >= bound.value : -start >= bound.value;
     }
 
     /// The number to split next: the earliest, or the one with a part in most recent

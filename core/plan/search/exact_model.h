@@ -2,6 +2,7 @@
 
 /// A project as numbers between bounds and what follows from them; internal to the exact arm.
 
+#include "plan/search/cumulative.h"
 #include "plan/search/pair_orders.h"
 
 namespace cinder::plan::search {
@@ -24,11 +25,10 @@ class ExactModel {
     void addNumbers(Slot deadline);
     void addResources();
     void addTeams();
-    void addCumulative(std::int64_t capacity, std::vector<Use> uses, std::vector<FixedLoad> loads);
+    void addCumulative(const Lanes& lanes, Row<std::uint64_t> free, std::vector<Use> uses);
     void orderForcedPairs();
-    [[nodiscard]] std::vector<FixedLoad> loadsOf(std::int32_t lane, std::int64_t most) const;
-    [[nodiscard]] std::vector<FixedLoad> workOf(People team) const;
-
+    void note(std::int32_t number);
+    bool giveUp();
     const Project& project_;
     BoundsStore store_;
     PairOrders pairs_;
@@ -36,6 +36,8 @@ class ExactModel {
     std::vector<bool> isToDo_;                        ///< per cumulative
     std::vector<std::vector<std::size_t>> ofNumber_;  ///< number -> cumulatives
     std::vector<Side> moved_;
+    std::vector<std::int32_t> waiting_;  ///< numbers whose pairs are to be looked at
+    Row<std::uint8_t> isWaiting_;
     bool isRefuted_ = false;
 };
 

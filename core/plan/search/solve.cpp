@@ -100,29 +100,26 @@ struct Shares {
 };
 
 /// What one contradiction takes, in passes over the same problem: measured on the public benchmark
-/// 6 to 9 with 30 tasks, where it is charged, 8 to 10 with 60 and 7 with 120.
-constexpr std::int64_t kSchedulesPerContradiction = 8;
+/// 4 to 5 with 30 tasks, 4 with 60 and 3 with 120.
+constexpr std::int64_t kSchedulesPerContradiction = 5;
 
 /// A long search of a small problem would mostly repeat itself; the exact arm makes more of the
 /// time, at what its contradictions cost. A larger plain problem gives windows a share that grows
 /// with its size. The figures are what paid on the public benchmark.
 Shares sharesOf(const Project& backward, const Budget& budget) {
-    constexpr Member kSmall = 40;
     constexpr std::int64_t kLong = 4'000;
-    constexpr std::int64_t kMostEvolution = 15'000;
+    const auto part = [&](double share) {
+        return static_cast<std::int64_t>(static_cast<double>(budget.schedules) * share);
+    };
     Shares shares{budget.schedules, 0, std::max<std::int64_t>(0, budget.exactNodes)};
-    if (backward.isPlain) {
-        const double part = std::clamp((backward.size() - kSmall) / 75.0, 0.0, 0.8);
-        shares.windows = static_cast<std::int64_t>(static_cast<double>(budget.schedules) * part);
-        shares.schedules -= shares.windows;
-    }
-    if (backward.size() > kMostMembers) shares.contradictions = 0;
-    if (backward.size() > kSmall || budget.schedules < kLong || !isExactFor(backward))
-        return shares;
-    shares.schedules = std::min(budget.schedules * 3 / 5, kMostEvolution);
-    shares.windows = backward.isPlain && backward.size() > 1 ? budget.schedules / 10 : 0;
-    shares.contradictions +=
-        (budget.schedules - shares.schedules - shares.windows) / kSchedulesPerContradiction;
+    const Member size = backward.size();
+    if (size > kMostMembers) shares.contradictions = 0;
+    if (backward.isPlain) shares.windows = part(std::clamp((size - 24) / 75.0, 0.0, 0.8));
+    shares.schedules -= shares.windows;
+    if (budget.schedules < kLong || !isExactFor(backward)) return shares;
+    const std::int64_t exact = part(0.5 * std::clamp((74 - size) / 42.0, 0.0, 1.0));
+    shares.schedules -= exact;
+    shares.contradictions += exact / kSchedulesPerContradiction;
     return shares;
 }
 
