@@ -209,13 +209,15 @@ bool Finger::scroll(QQuickItem& scroller, QPointF by) {
 std::string Finger::reach(QQuickItem* item) {
     if (item == nullptr) return "it is not on the screen";
     constexpr int kMostDrags = 60;
+    // A finger comes down on a whole pixel: at the very edge of a list that may be just outside it.
+    constexpr int kEdge = 2;
     for (int drags = 0; drags <= kMostDrags; ++drags) {
         const QPointF middle = middleOf(*item);
         const QRectF part = visiblePart(*item);
         if (isClear(*item)) return describe(*item) + " is not shown";
         if (!item->isEnabled()) return describe(*item) + " is not enabled";
         auto* scroller = scrollerOf(*item);
-        const bool isInView = part.contains(middle);
+        const bool isInView = part.adjusted(kEdge, kEdge, -kEdge, -kEdge).contains(middle);
         auto* cover = isInView ? coverOf(*item, middle) : nullptr;
         if (isInView && cover == nullptr) return {};
         const std::string fault = cover != nullptr

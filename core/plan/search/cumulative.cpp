@@ -46,7 +46,7 @@ void Cumulative::look(const BoundsStore& store) {
         seen.bookedFrom = std::max(seen.bookedFrom, from);
         seen.bookedUntil = std::min(seen.bookedUntil, until);
         if (seen.bookedFrom >= seen.bookedUntil) seen.bookedFrom = seen.bookedUntil = from;
-        if (std::max(from, until) > from && (seen.bookedFrom > from || seen.bookedUntil < until))
+        if (until > from && (seen.bookedFrom > from || seen.bookedUntil < until))
             grown_.push_back(k);
     }
 }
