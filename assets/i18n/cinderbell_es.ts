@@ -136,6 +136,10 @@
         <source>Plan the rest for them</source>
         <translation>Planear lo que queda</translation>
     </message>
+    <message>
+        <source>Hold to stop</source>
+        <translation>Mantener para parar</translation>
+    </message>
 </context>
 <context>
     <name>CrewPlate</name>
@@ -880,6 +884,14 @@
     <message>
         <source>Hold: %1</source>
         <translation>Mantener: %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Hold to stop planning: %1</source>
+        <translation>Mantener para parar el plan: %1</translation>
     </message>
 </context>
 <context>

@@ -87,6 +87,7 @@ void Crew::drop(const QString& key) {
 
 void Crew::plan() {
     if (isPlanning() || change_.isEmpty()) return;
+    refusal_.clear();
     std::vector<app::CrewMember> changed;
     for (const Member& member : members_)
         if (member.before != member.now) changed.push_back(member.now);
@@ -99,6 +100,11 @@ void Crew::plan() {
             tell();
             if (taken) Q_EMIT accepted();
         });
+    tell();
+}
+
+void Crew::stopPlanning() {
+    search_.stop();
     tell();
 }
 

@@ -51,6 +51,8 @@ class Crew : public QObject {
     /// Takes somebody who was added here off again.
     Q_INVOKABLE void drop(const QString& key);
     Q_INVOKABLE void plan();
+    /// Gives up the plan that is searched; what was changed here stays.
+    Q_INVOKABLE void stopPlanning();
 
   Q_SIGNALS:
     void told();

@@ -62,6 +62,12 @@ void Promise::accept(const QString& key) {
     tell();
 }
 
+void Promise::stopPlanning() {
+    if (!isPlanning()) return;
+    search_.stop();
+    tell();
+}
+
 void Promise::retell() {
     tell();
     waysOut_.retell();

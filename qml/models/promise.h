@@ -63,6 +63,8 @@ class Promise : public QObject {
     Q_INVOKABLE void reckon();
     /// Puts the option into the event, plans it and reckons again; a touch to go on with.
     Q_INVOKABLE void accept(const QString& key);
+    /// Gives up the option that is planned; the event stays as it is.
+    Q_INVOKABLE void stopPlanning();
     /// The same in the language that is spoken now.
     void retell();
     /// Waits for the search that runs; for pictures and tests.

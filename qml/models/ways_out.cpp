@@ -61,6 +61,12 @@ void WaysOut::take(const QString& key) {
     tell();
 }
 
+void WaysOut::stopPlanning() {
+    if (!isPlanning()) return;
+    search_.stop();
+    reckon();
+}
+
 void WaysOut::tell() {
     constexpr std::size_t kMost = 6;  // more is no advice
     std::vector<OptionRow> rows;

@@ -39,6 +39,8 @@ class WaysOut : public QObject {
     Q_INVOKABLE void reckon();
     /// Plans the day that way and publishes it, then reckons again; of one person more it asks who.
     Q_INVOKABLE void take(const QString& key);
+    /// Gives up the way that is planned and reckons again; the day stays as it is.
+    Q_INVOKABLE void stopPlanning();
     /// The same in the language that is spoken now.
     void retell() { tell(); }
     /// Waits for the search that runs; for pictures and tests.

@@ -82,7 +82,7 @@ Item {
             x: all.x
             y: root.isNarrow ? Space.small : Math.round((foot.height - height) / 2)
             width: root.isNarrow ? parent.width - 2 * all.x : plan.x - all.x - Space.gap
-            text: root.crew.refusal !== "" ? root.crew.refusal : root.crew.change !== "" ? root.crew.change : qsTr("As planned: nothing is changed.")
+            text: root.crew.isPlanning ? qsTr("Planning…") : root.crew.refusal !== "" ? root.crew.refusal : root.crew.change !== "" ? root.crew.change : qsTr("As planned: nothing is changed.")
             glyph: root.crew.refusal !== "" ? Icons.caution : root.crew.change !== "" ? Icons.pencil : Icons.tick
             tint: root.crew.refusal !== "" ? Theme.ember : Theme.ink
         }
@@ -92,12 +92,24 @@ Item {
             x: root.isNarrow ? all.x : parent.width - all.x - width
             y: root.isNarrow ? said.height + 2 * Space.small : Space.small
             width: root.isNarrow ? parent.width - 2 * all.x : Math.max(plates.share, implicitWidth)
-            tone: root.crew.isPlanning || root.crew.change === "" ? "plain" : "ember"
+            visible: !root.crew.isPlanning
+            tone: root.crew.change === "" ? "plain" : "ember"
             glyph: Icons.bell
-            enabled: root.crew.change !== "" && !root.crew.isPlanning && !root.isReadOnly
-            opacity: enabled || root.crew.isPlanning ? 1 : 0.4
-            text: root.crew.isPlanning ? qsTr("Planning…") : qsTr("Plan the rest for them")
+            enabled: root.crew.change !== "" && !root.isReadOnly
+            opacity: enabled ? 1 : 0.4
+            text: qsTr("Plan the rest for them")
             onClicked: root.crew.plan()
+        }
+        // Held, lest a second touch of the key that was here ends what the first began.
+        HoldPlate {
+            objectName: "stopPlanning"
+            x: plan.x
+            y: plan.y
+            width: plan.width
+            height: plan.height
+            visible: root.crew.isPlanning
+            text: qsTr("Hold to stop")
+            onHeld: root.crew.stopPlanning()
         }
     }
     TextSheet { id: keyboard; z: 2; anchors.fill: parent; visible: root.isNaming; onTaken: (key, text) => root.crew.setName(key, text); onClosed: root.isNaming = false }

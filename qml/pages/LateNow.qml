@@ -50,6 +50,7 @@ Column {
             isNarrow: true
             canAccept: !root.ways.isPlanning && !root.day.line.isReadOnly
             onAccept: root.ways.take(way.key)
+            onStop: root.ways.stopPlanning()
         }
     }
     Label { width: parent.width; visible: root.ways.isNothing; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }

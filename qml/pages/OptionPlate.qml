@@ -15,6 +15,7 @@ Item {
     property bool canAccept: true
     property bool isNarrow: false
     signal accept()
+    signal stop()
 
     implicitHeight: Math.max(words.height, touch.height) + 2 * Space.gap
     Accessible.role: Accessible.ListItem
@@ -32,7 +33,7 @@ Item {
         spacing: Space.tight
 
         Label { width: parent.width; text: root.text; size: root.isNarrow ? Type.body : Type.lead; isStrong: root.isEnough; maximumLineCount: 4 }
-        Label { width: parent.width; text: root.note; size: Type.small; color: Theme.ash }
+        Label { width: parent.width; text: root.isBeingPlanned ? qsTr("Planning…") : root.note; size: Type.small; color: Theme.ash }
     }
     PressPlate {
         id: touch
@@ -42,10 +43,10 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         visible: !held.visible
         enabled: root.canAccept
-        opacity: enabled || root.isBeingPlanned ? 1 : 0.4
+        opacity: enabled ? 1 : 0.4
         size: Type.body
-        text: root.isBeingPlanned ? qsTr("Planning…") : qsTr("Do this")
-        Accessible.name: root.isBeingPlanned ? text : qsTr("Do this: %1").arg(root.text)
+        text: qsTr("Do this")
+        Accessible.name: qsTr("Do this: %1").arg(root.text)
         onClicked: root.accept()
     }
     HoldPlate {
@@ -56,11 +57,11 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         width: touch.width
         height: touch.height
-        visible: root.isHeld && !root.isBeingPlanned
-        enabled: root.canAccept
+        visible: root.isHeld || root.isBeingPlanned
+        enabled: root.canAccept || root.isBeingPlanned
         opacity: enabled ? 1 : 0.4
-        text: qsTr("Hold")
-        Accessible.name: qsTr("Hold: %1").arg(root.text)
-        onHeld: root.accept()
+        text: root.isBeingPlanned ? qsTr("Stop") : qsTr("Hold")
+        Accessible.name: root.isBeingPlanned ? qsTr("Hold to stop planning: %1").arg(root.text) : qsTr("Hold: %1").arg(root.text)
+        onHeld: root.isBeingPlanned ? root.stop() : root.accept()
     }
 }

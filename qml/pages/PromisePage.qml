@@ -101,6 +101,7 @@ Flickable {
                         isNarrow: root.isNarrow || root.hasLine
                         canAccept: !root.promise.isReckoning && !root.promise.isPlanning && !root.day.line.isReadOnly
                         onAccept: root.promise.accept(option.key)
+                        onStop: root.promise.stopPlanning()
                     }
                 }
                 Heading { width: parent.width; visible: root.promise.shorter.count > 0; text: qsTr("What would shorten the line") }

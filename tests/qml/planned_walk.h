@@ -4,11 +4,13 @@
 
 #include <catch2/catch.hpp>
 
+#include "crew.h"
 #include "day.h"
 #include "lists.h"
 #include "promise.h"
 #include "walk.h"
 
+#include <QAccessible>
 #include <QQuickWindow>
 
 namespace cinder::face::scene {
@@ -46,9 +48,17 @@ struct PlannedWalk : Walk {
         REQUIRE(key != nullptr);
         CHECK_FALSE(key->isEnabled());
     }
+    /// Held by a screen reader, at once: a finger would give the search the time to end.
+    void press(QQuickItem* key) const {
+        REQUIRE(key != nullptr);
+        auto* face = QAccessible::queryAccessibleInterface(key);
+        REQUIRE(face != nullptr);
+        face->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    }
     [[nodiscard]] Promise& promise() const {
         return *app.window().property("promise").value<Promise*>();
     }
+    [[nodiscard]] Crew& crew() const { return *app.window().property("crew").value<Crew*>(); }
     [[nodiscard]] Figures& figures() const {
         return *app.window().property("lists").value<Lists*>()->figures();
     }

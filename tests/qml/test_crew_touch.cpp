@@ -92,6 +92,26 @@ void somebodyGoes(const Glass& glass) {
     CHECK(plateOf("Inés") == nullptr);
 }
 
+/// Whoever thinks better of it need not wait.
+void stopTheSearch(const Glass& glass) {
+    CrewWalk walk(glass);
+    walk.touch(walk.choice("Inés is gone"));
+    walk.touch(walk.button(text("Rowan: Fire and grate")));
+    const auto noted = walk.app.journal().size();
+    walk.crew().plan();
+    REQUIRE(walk.crew().isPlanning());
+    CHECK(walk.button(text("Plan the rest for them")) == nullptr);
+    CHECK(isReadable(walk.app.root(), text("Planning…")));
+    walk.press(walk.button(text("Hold to stop")));
+    CHECK_FALSE(walk.crew().isPlanning());
+    walk.app.settlePlan();
+    CHECK(walk.app.journal().size() == noted);
+    CHECK(walk.isAt(text("Crew")));
+    CHECK(isReadable(walk.app.root(),
+                     text("Inés is gone · Rowan does: Fire and grate, Knife, General work")));
+    CHECK(walk.button(text("Plan the rest for them"))->isEnabled());
+}
+
 /// From what would help, one touch to the page where it is said who it is.
 void askForOneMore(const Glass& glass) {
     PlannedWalk walk(glass, kLate);
@@ -135,6 +155,14 @@ TEST_CASE("somebody goes in the middle of the day, by touch, on a tablet") {
 
 TEST_CASE("somebody goes in the middle of the day, by touch, on a phone") {
     somebodyGoes(kPhone);
+}
+
+TEST_CASE("the search for another crew is stopped by holding, on a tablet") {
+    stopTheSearch(kTablet);
+}
+
+TEST_CASE("the search for another crew is stopped by holding, on a phone") {
+    stopTheSearch(kPhone);
 }
 
 TEST_CASE("one person more is asked for where it would help, on a tablet") {

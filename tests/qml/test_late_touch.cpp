@@ -71,6 +71,14 @@ void leaveOutADish(const Glass& glass) {
     auto* key = walk.button(text("Hold: ") + way);
     // A slip of the finger leaves nothing out.
     walk.touch(key);
+    // Nor does what is stopped while it is planned.
+    walk.press(key);
+    REQUIRE(walk.promise().waysOut()->isPlanning());
+    walk.press(walk.button(text("Hold to stop planning: ") + way));
+    CHECK_FALSE(walk.promise().waysOut()->isPlanning());
+    walk.app.settlePlan();
+    CHECK(walk.app.journal().size() == noted);
+    key = walk.button(text("Hold: ") + way);
     CHECK(walk.finger.hold(key, 1500).empty());
     walk.app.settlePlan();
 

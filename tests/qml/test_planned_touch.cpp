@@ -108,7 +108,7 @@ void takeAnOption(const Glass& glass) {
     CHECK_FALSE(isReadable(walk.app.root(), text("As the day runs now")));
     const auto before = *walk.app.session().described();
     walk.promise().accept(walk.firstOption());
-    walk.expectWaiting();
+    CHECK(isReadable(walk.app.root(), text("Planning…")));
     CHECK_FALSE(walk.promise().isReckoning());
     // Whoever looks in again does not stop the plan.
     walk.promise().reckon();
@@ -120,6 +120,23 @@ void takeAnOption(const Glass& glass) {
     CHECK(*walk.app.session().described() != before);
     CHECK_FALSE(walk.promise().isPlanning());
     CHECK(walk.promise().isKept());
+}
+
+/// Whoever thinks better of it need not wait.
+void stopAnOption(const Glass& glass) {
+    PromiseWalk walk(glass);
+    const auto before = *walk.app.session().described();
+    walk.promise().accept(walk.firstOption());
+    walk.press(scene::find(walk.app.root(), [](QQuickItem& item) {
+        return nameOf(item).startsWith(text("Hold to stop planning: "));
+    }));
+    CHECK_FALSE(walk.promise().isPlanning());
+    walk.app.settlePlan();
+    CHECK(*walk.app.session().described() == before);
+    CHECK(walk.noted<journal::EventDescribed>() == 1);
+    CHECK(scene::find(walk.app.root(), [](QQuickItem& item) {
+              return nameOf(item).startsWith(text("Do this: ")) && item.isEnabled();
+          }) != nullptr);
 }
 
 void loseNoGuestsToAnOption(const Glass& glass) {
@@ -152,6 +169,14 @@ TEST_CASE("other guests are planned for while the van is loaded, on a tablet") {
 
 TEST_CASE("other guests are planned for while the van is loaded, on a phone") {
     setGuestsWhileOthersPack(kPhone);
+}
+
+TEST_CASE("an option that is being planned is stopped by holding, on a tablet") {
+    stopAnOption(kTablet);
+}
+
+TEST_CASE("an option that is being planned is stopped by holding, on a phone") {
+    stopAnOption(kPhone);
 }
 
 TEST_CASE("an option is taken once, and the promise reckoned for what it makes of the event") {
