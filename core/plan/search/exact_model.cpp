@@ -201,11 +201,10 @@ void ExactModel::orderForcedPairs() {
 /// Follows everything to its end, cheap conclusions first.
 bool ExactModel::propagate() {
     for (;;) {
-        const std::size_t before = moved_.size();
-        const bool isFine = store_.propagate(moved_);
-        for (std::size_t k = before; k < moved_.size(); ++k)
-            note(moved_[k] >> 1);
         moved_.clear();
+        const bool isFine = store_.propagate(moved_);
+        for (const Side side : moved_)
+            note(side >> 1);
         if (!isFine) return giveUp();
         if (!waiting_.empty()) {
             const std::int32_t number = waiting_.back();

@@ -29,6 +29,7 @@ class ExactModel {
     void orderForcedPairs();
     void note(std::int32_t number);
     bool giveUp();
+
     const Project& project_;
     BoundsStore store_;
     PairOrders pairs_;
