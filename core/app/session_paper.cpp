@@ -46,6 +46,30 @@ std::string stemOf(const EventId& event, Sheet sheet, const report::Style& style
     return stem;
 }
 
+/// The tasks that were skipped, alone or with their dish.
+std::set<TaskId> leftOutOf(const live::RunSheet& sheet, const live::Outlook& outlook) {
+    std::set<TaskId> tasks;
+    for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
+        if (outlook.tasks[i].state == live::TaskState::Skipped)
+            tasks.insert(sheet.problem.tasks[i].id);
+    return tasks;
+}
+
+/// What nobody will put out has no card …
+event::Event withoutLeftOut(const live::Day& day, event::Event event) {
+    std::erase_if(event.menu,
+                  [&](const event::Dish& dish) { return day.leftOut.contains(dish.id); });
+    return event;
+}
+
+/// … and no place on the line; the others keep theirs, for they may stand there already.
+quantity::Reckoning withoutLeftOut(const live::Day& day, quantity::Reckoning all) {
+    std::erase_if(all.line.stands,
+                  [&](const quantity::Stand& stand) { return day.leftOut.contains(stand.dish); });
+    std::erase_if(all.line.waiting, [&](const DishId& dish) { return day.leftOut.contains(dish); });
+    return all;
+}
+
 }  // namespace
 
 Result<Paper, Refusal> Session::paper(Sheet sheet, const report::Style& style) {
@@ -68,13 +92,14 @@ Result<Paper, Refusal> Session::paper(Sheet sheet, const report::Style& style) {
             paper.document = report::kitchenSheet(event, reckoned->all, style);
             break;
         case Sheet::Run:
-            paper.document = report::runSheet(event, *day.sheet, style);
+            paper.document = report::runSheet(event, *day.sheet, style,
+                                              leftOutOf(*day.sheet, state_->outlook()));
             break;
         case Sheet::Buffet:
-            paper.document = report::buffetPlan(event, reckoned->all, style);
+            paper.document = report::buffetPlan(event, withoutLeftOut(day, reckoned->all), style);
             break;
         case Sheet::Cards:
-            paper.document = report::dishCards(event, style);
+            paper.document = report::dishCards(withoutLeftOut(day, event), style);
             break;
         case Sheet::Record:
             paper.document = report::recordSheet(day, live::foodPlans(day, state_->outlook()),

@@ -3,6 +3,8 @@
 /// The sheets a crew prints. Each is made from values alone and never fails: what is not known is
 /// said on the sheet.
 
+#include <set>
+
 #include "event/event.h"
 #include "live/run_sheet.h"
 #include "quantity/reckoning.h"
@@ -37,8 +39,9 @@ namespace cinder::report {
 [[nodiscard]] Document quantitySheet(const event::Event& event, const quantity::Reckoning& all,
                                      const Style& style);
 
-/// Every task by its start, wall clock and T-minus side by side, with people and a box.
+/// Every task by its start, wall clock and T-minus side by side, with people and a box; those that
+/// are left out say so.
 [[nodiscard]] Document runSheet(const event::Event& event, const live::RunSheet& sheet,
-                                const Style& style);
+                                const Style& style, const std::set<TaskId>& leftOut = {});
 
 }  // namespace cinder::report

@@ -147,6 +147,39 @@ TEST_CASE("a dish is left out whole or not at all") {
     }
 }
 
+TEST_CASE("paper that is printed late in the day knows of a dish that is left out") {
+    Late day("orchard-harvest-lunch.json");
+    const DishId dish = day.dishToDrop();
+    const report::Style style;
+    const auto rowsOf = [&](app::Sheet sheet) {
+        return day.session->paper(sheet, style).value().tables.at(0).rows;
+    };
+    const auto cardsOf = [&] {
+        return day.session->paper(app::Sheet::Cards, style).value().document.blocks.size();
+    };
+    const auto tasks = rowsOf(app::Sheet::Run);
+    const auto stands = rowsOf(app::Sheet::Buffet);
+    const auto cards = cardsOf();
+
+    REQUIRE(day.session->leaveOut(dish));
+
+    const auto after = rowsOf(app::Sheet::Run);
+    CHECK(after.size() == tasks.size());
+    const auto marked = std::count_if(after.begin(), after.end(), [](const report::Row& row) {
+        return row.cells[3].ends_with("left out");
+    });
+    const auto states = day.statesOf(dish);
+    CHECK(marked == std::count(states.begin(), states.end(), TaskState::Skipped));
+    CHECK(marked > 0);
+    CHECK(rowsOf(app::Sheet::Buffet).size() < stands.size());
+    CHECK(cardsOf() == cards - 1);
+
+    REQUIRE(day.session->undo());
+    CHECK(rowsOf(app::Sheet::Run) == tasks);
+    CHECK(rowsOf(app::Sheet::Buffet) == stands);
+    CHECK(cardsOf() == cards);
+}
+
 TEST_CASE("what was left out is brought back long after, and planned for") {
     Late day("orchard-harvest-lunch.json");
     const DishId dish = day.dishToDrop();
