@@ -126,8 +126,7 @@ void addFoodTimers(const live::Day& day, Snapshot& snapshot) {
     addLast(snapshot, calls);
     addClocks(snapshot, timers);
     for (Timer& timer : timers) {
-        const auto heard = day.acknowledged.find(timer.name);
-        if (heard != day.acknowledged.end()) timer.acknowledged = heard->second;
+        timer.acknowledged = live::heardBy(day, timer.name, timer.due);
         snapshot.timers.push_back(std::move(timer));
     }
     std::sort(snapshot.timers.begin(), snapshot.timers.end(), [](const Timer& a, const Timer& b) {

@@ -18,13 +18,28 @@ using Taken = Result<void, Refusal>;
 /// What says how an event is called and when it serves.
 constexpr std::string_view kHeading[] = {"described", "serve-moved", "rehearsal", "undone"};
 
-/// The plan with which a day began: the last one before the first touch.
+/// Something was done on the day, or the day itself was changed.
+bool isOfTheDay(const journal::Body& body) {
+    const auto isDone = [](const auto& said) {
+        return requires {
+            said.task;
+        }
+        || requires {
+            said.grate;
+        };
+    };
+    return std::visit(isDone, body) || std::holds_alternative<journal::ServeTimeMoved>(body) ||
+           std::holds_alternative<journal::DishLeftOut>(body) ||
+           std::holds_alternative<journal::CrewChanged>(body);
+}
+
+/// The plan with which a day began: the last one that counts before the first touch.
 const journal::PlanPublished* firstPlan(const std::vector<journal::Operation>& operations) {
     const journal::PlanPublished* plan = nullptr;
-    for (const journal::Operation& op : operations) {
-        if (const auto* published = std::get_if<journal::PlanPublished>(&op.body))
+    for (const journal::Operation* op : live::whatCounts(operations)) {
+        if (const auto* published = std::get_if<journal::PlanPublished>(&op->body))
             plan = published;
-        else if (plan && !std::holds_alternative<journal::EventDescribed>(op.body))
+        else if (plan && isOfTheDay(op->body))
             break;
     }
     return plan;
@@ -107,7 +122,7 @@ Result<EventId, Refusal> Session::rehearse(int speed, Duration lead) {
     std::vector<journal::Body> bodies;
     bodies.emplace_back(journal::EventDescribed{event::write(*day.event)});
     bodies.emplace_back(*plan);
-    bodies.emplace_back(journal::RehearsalSet{{state_->clock.wall(), begin, speed}});
+    bodies.emplace_back(journal::RehearsalSet{{state_->clock.wallOfNewEvent(), begin, speed}});
     if (auto stored = state_->recordAll(copy, std::move(bodies)); !stored)
         return fail(std::move(stored.error()));
     if (auto opened = open(copy); !opened) return fail(std::move(opened.error()));
@@ -200,10 +215,9 @@ Taken Session::undo() {
     const auto last = state_->reversible();
     if (!last) return refuse(Why::NotNow, "nothing can be taken back any more");
     std::vector<journal::Body> undoing;
-    undoing.reserve(2);
-    // What was said and the plan that was made for it were one breath.
-    if (last->plan) undoing.emplace_back(journal::Undone{*last->plan});
-    undoing.emplace_back(journal::Undone{last->operation});
+    undoing.reserve(last->operations.size());
+    for (const journal::OperationId& operation : last->operations)
+        undoing.emplace_back(journal::Undone{operation});
     return state_->recordAll(*state_->event, std::move(undoing));
 }
 

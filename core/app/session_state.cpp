@@ -141,6 +141,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
         Duration& known = ahead[id];
         known = clock.goOnFrom(stamps.last().wall, known);
     }
+    if (event != id) lastOwn.reset();
     event = id;
     past.reset();
     refold();
@@ -184,13 +185,17 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
     auto next = store.nextId(id);
     if (!next) return fail(refusalFor(next.error()));
     clock.compare();
+    // What is written in one event, under a wrong clock perhaps, says nothing of another.
+    journal::HybridClock anew;
+    journal::HybridClock& ticking = event == id ? stamps : anew;
+    const Instant wall = event == id ? clock.wall() : clock.wallOfNewEvent();
     std::vector<journal::Operation> batch;
     for (journal::Body& body : bodies) {
         journal::Operation op;
         op.event = id;
         op.id = *next;
         ++next->sequence;
-        op.stamp = stamps.tick(clock.wall());
+        op.stamp = ticking.tick(wall);
         op.person = person;
         op.body = std::move(body);
         batch.push_back(std::move(op));
@@ -201,6 +206,7 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
         seen.reset();
         return fail(refusalFor(stored.error()));
     }
+    if (event == id) lastOwn = LastOwn{batch.back().id, clock.running()};
     // What is taken back, or brought back, may be a draft whose words were let go.
     const bool isTakingBack = std::any_of(batch.begin(), batch.end(), [&](const auto& op) {
         return std::holds_alternative<journal::Undone>(op.body);
@@ -260,19 +266,36 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
         if (op.id.device == store.device() && (!last || last->id < op.id)) last = &op;
     if (!last || isEditTakenBack(operations, *last)) return std::nullopt;
     auto offer = std::visit(OfferMaker{}, last->body);
-    const Duration left = last->stamp.wall + kUndoOffered - clock.wall();
+    // Stamps stand still after a clock was set back; what was done since the start needs none.
+    const bool isSinceStart = lastOwn && lastOwn->operation == last->id;
+    const Duration passed =
+        isSinceStart ? clock.running() - lastOwn->at : clock.wall() - last->stamp.wall;
+    const Duration left = kUndoOffered - passed;
     if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;
     offer->until = now() + left * speed();
-    std::optional<journal::OperationId> plan;
+    const auto isBefore = [&](const journal::Operation& op, const journal::Operation& after) {
+        return op.id.device == after.id.device && op.id.sequence + 1 == after.id.sequence &&
+               last->stamp.wall - op.stamp.wall <= kOneBreath;
+    };
+    std::vector<journal::OperationId> together;
     if (std::holds_alternative<journal::GuestsSet>(last->body) ||
         std::holds_alternative<journal::DishLeftOut>(last->body) ||
         std::holds_alternative<journal::CrewChanged>(last->body))
         for (const journal::Operation& op : operations)
-            if (op.id.device == last->id.device && op.id.sequence + 1 == last->id.sequence &&
-                std::holds_alternative<journal::PlanPublished>(op.body) &&
-                last->stamp.wall - op.stamp.wall <= kOneBreath)
-                plan = op.id;
-    return Reversible{last->id, std::move(*offer), std::move(plan)};
+            if (isBefore(op, *last) && std::holds_alternative<journal::PlanPublished>(op.body))
+                together.push_back(op.id);
+    // Several that were taken back in one touch come back in one.
+    const journal::Operation* earliest = last;
+    for (auto op = operations.rbegin(); op != operations.rend(); ++op) {
+        const auto* later = std::get_if<journal::Undone>(&earliest->body);
+        if (!later || later->operation == op->id) break;
+        if (!isBefore(*op, *earliest)) continue;
+        if (!std::holds_alternative<journal::Undone>(op->body)) break;
+        together.push_back(op->id);
+        earliest = &*op;
+    }
+    together.push_back(last->id);
+    return Reversible{std::move(together), std::move(*offer)};
 }
 
 }  // namespace cinder::app

@@ -62,6 +62,11 @@ struct Session::State {
     live::ReadDocuments documents;
     std::unique_ptr<OpenDay> open;
     bool isDiskFull = false;
+    struct LastOwn {
+        journal::OperationId operation;
+        Duration at;  ///< running time
+    };
+    std::optional<LastOwn> lastOwn;        ///< recorded since the start, in the open event
     std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds
     std::shared_ptr<const Lists> listed;   ///< handed out again until something is recorded
     std::shared_ptr<const Reckoned> reckoned;  ///< the last reckoning, while nothing in it changed
@@ -118,9 +123,9 @@ struct Session::State {
     [[nodiscard]] const std::shared_ptr<const ServicePlan>& service();
     /// The last thing done on this device, as long as it can be taken back.
     struct Reversible {
-        journal::OperationId operation;
+        /// It, last, and what was said in the same breath: the plan that was made for it.
+        std::vector<journal::OperationId> operations;
         UndoOffer offer;
-        std::optional<journal::OperationId> plan;  ///< made for it, and taken back with it
     };
     [[nodiscard]] std::optional<Reversible> reversible() const;
 };

@@ -15,11 +15,15 @@ SteadyClock::SteadyClock(const Clock& device)
     : device_(device), base_(device.wall() - device.running()) {}
 
 Instant SteadyClock::wall() const {
-    return base_ + device_.running() + ahead_;
+    return wallOfNewEvent() + ahead_;
+}
+
+Instant SteadyClock::wallOfNewEvent() const {
+    return base_ + device_.running();
 }
 
 Duration SteadyClock::goOnFrom(Instant written, Duration ahead) {
-    ahead_ = std::max(ahead, written - (base_ + device_.running()));
+    ahead_ = std::max(ahead, written - wallOfNewEvent());
     return ahead_;
 }
 
@@ -29,7 +33,7 @@ Duration SteadyClock::jump() const {
 }
 
 void SteadyClock::compare() {
-    const Duration away = device_.wall() - jump_ - (base_ + device_.running());
+    const Duration away = device_.wall() - jump_ - wallOfNewEvent();
     if (abs(away) <= kDrift)
         base_ += away;
     else

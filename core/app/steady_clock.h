@@ -20,6 +20,8 @@ class SteadyClock final : public Clock {
 
     [[nodiscard]] Instant wall() const override;
     [[nodiscard]] Duration running() const override { return device_.running(); }
+    /// What it shows for an event of which nothing is written yet.
+    [[nodiscard]] Instant wallOfNewEvent() const;
 
     /// Never shows less than `written`, the last thing known to have happened, and goes on evenly
     /// from there. Returns how far that is ahead; at least `ahead`, what it was found to be before.

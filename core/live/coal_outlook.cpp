@@ -42,15 +42,25 @@ class Bed {
     void setReady() {
         const plan::Problem& problem = day_.sheet->problem;
         made_.isReady = true;
+        for (std::size_t i = 0; i < problem.tasks.size(); ++i)
+            if (liesHere(problem.tasks[i])) waitForFireBefore(i);
+        made_.isReady = made_.isReady && made_.ready;
+    }
+
+    /// What is left out of the fire hands on what it followed.
+    void waitForFireBefore(std::size_t task) {
+        const plan::Problem& problem = day_.sheet->problem;
         for (const plan::Link& link : problem.links) {
             const bool isFire = problem.tasks[at(link.from)].kind == plan::TaskKind::Fire;
-            if (!isFire || !liesHere(problem.tasks[at(link.to)])) continue;
+            if (!isFire || at(link.to) != task) continue;
             const TaskOutlook& fire = outlook_.tasks[at(link.from)];
-            if (fire.state == TaskState::Skipped) continue;
+            if (fire.state == TaskState::Skipped) {
+                waitForFireBefore(at(link.from));
+                continue;
+            }
             made_.ready = std::max(made_.ready.value_or(fire.finish), fire.finish);
             made_.isReady = made_.isReady && fire.state == TaskState::Done;
         }
-        made_.isReady = made_.isReady && made_.ready;
     }
 
     void addReadings() {

@@ -62,7 +62,7 @@ struct Day {
     std::map<ResourceId, GrateFacts> grates;
     ServiceDay service;
     DebriefDay debrief;
-    std::map<std::string, Instant> acknowledged;  ///< alarm name -> when
+    std::map<std::string, Instant> acknowledged;  ///< alarm name -> when, for the last time
     std::optional<RehearsalClock::Anchor> rehearsal;
     /// Row of a list -> how many of it are in the van, came home, stand on the line.
     std::map<std::string, PackFacts> packed;
@@ -78,6 +78,12 @@ struct Day {
 [[nodiscard]] std::int32_t turnCount(const plan::Task& task);
 /// A slow batch is turned oftener than planned; more than so many are a slip.
 inline constexpr std::int32_t kMostTurnsBeyondPlan = 40;
+
+/// The operations that were not undone, undos themselves left out, in the order of the fold. An
+/// undo only reaches back: it counts when it comes after what it names, which rules out circles,
+/// and when it was not undone itself.
+[[nodiscard]] std::vector<const journal::Operation*> whatCounts(
+    std::span<const journal::Operation> operations);
 
 /// The day these operations tell of. Any order, any repetition: same result.
 ///

@@ -276,9 +276,12 @@ FireForecast forecastFire(const Day& day, const Day* dayBefore, const FireForeca
     for (BatchForecast& batch : made.batches) {
         if (batch.laid) continue;
         const BatchForecast* brother = brotherOf(batch, made.batches);
-        const bool isKnown = unchanged.count(batch.batch.task) > 0 &&
-                             (!brother || unchanged.count(brother->batch.task) > 0);
-        if (isKnown) continue;
+        if (unchanged.count(batch.batch.task) > 0) {
+            const BatchForecast* former = brotherOf(batch, before->batches);
+            const bool isSame = brother && former && brother->batch.task == former->batch.task &&
+                                unchanged.count(brother->batch.task) > 0;
+            if (isSame || (!brother && !former)) continue;
+        }
         batch.lasts.reset();
         if (brother) forecastToCome(day, *brother, batch);
     }

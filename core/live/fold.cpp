@@ -51,8 +51,7 @@ std::vector<const Operation*> inOrder(std::span<const Operation> operations) {
     return order;
 }
 
-/// What still counts. An undo only reaches back: it counts when it comes after what it names,
-/// which rules out circles, and when it was not undone itself. So one walk from the end decides.
+/// One walk from the end decides.
 std::vector<const Operation*> withoutUndone(const std::vector<const Operation*>& order) {
     std::set<OperationId> undone;
     std::vector<const Operation*> counting;
@@ -173,7 +172,8 @@ class Folder {
     }
     void operator()(const journal::ServeTimeMoved& o) { day_.serve = o.serve; }
     void operator()(const journal::AlarmAcknowledged& o) {
-        day_.acknowledged.emplace(o.alarm, o.at);
+        Instant& heard = day_.acknowledged.emplace(o.alarm, o.at).first->second;
+        heard = std::max(heard, o.at);
     }
     void operator()(const journal::RehearsalSet& o) { day_.rehearsal = o.anchor; }
     void operator()(const journal::EventDescribed& o) { describe(o.document); }
@@ -345,7 +345,19 @@ void concludeFromPieces(Day& day) {
     for (const auto& [task, batch] : day.batches) {
         TaskFacts& facts = day.tasks[task];
         if (batch.laid && !facts.started) facts.started = batch.laid->at;
-        if (!facts.finished) facts.finished = lastPull(day, task);
+    }
+    const bool isAnyPulled =
+        std::any_of(day.batches.begin(), day.batches.end(), [](const auto& batch) {
+            const auto& pieces = batch.second.pieces;
+            return std::any_of(pieces.begin(), pieces.end(),
+                               [](const auto& piece) { return piece.second.pulled.has_value(); });
+        });
+    if (!isAnyPulled) return;  // to lay the event out is work
+    for (const OnGrate& batch : onGrates(day)) {
+        const auto known = day.batches.find(batch.task);
+        if (known == day.batches.end()) continue;
+        TaskFacts& facts = day.tasks[batch.task];
+        if (!facts.finished) facts.finished = lastPull(batch, known->second);
     }
 }
 
@@ -355,6 +367,10 @@ std::int32_t turnCount(const plan::Task& task) {
     return static_cast<std::int32_t>(std::count_if(
         task.hands.begin(), task.hands.end(),
         [](const plan::HandsOn& hands) { return hands.act == plan::HandsOn::Act::Turn; }));
+}
+
+std::vector<const Operation*> whatCounts(std::span<const journal::Operation> operations) {
+    return withoutUndone(inOrder(operations));
 }
 
 Day fold(std::span<const journal::Operation> operations) {

@@ -50,7 +50,8 @@ Heating heatingOf(const DishId& dish, const RunSheet& sheet, const Outlook& outl
         };
         tighten(everyWhenLeft);
         if (outlook.tasks[i].state == TaskState::Skipped) continue;
-        const Instant finish = outlook.tasks[i].finish;
+        // A check that is due with the clock would never be due.
+        const Instant finish = outlook.tasks[i].expectedFinish;
         if (!latest || *latest < finish) {
             latest = finish;
             heating.station = sheet.problem.stations[static_cast<std::size_t>(task.station)].id;
@@ -69,7 +70,7 @@ Instant serviceEnd(const Day& day, const Outlook& outlook, Instant serve) {
     const auto& tasks = day.sheet->problem.tasks;
     for (std::size_t i = 0; i < tasks.size(); ++i)
         if (tasks[i].kind == plan::TaskKind::Serve && outlook.tasks[i].state != TaskState::Skipped)
-            end = std::max(end, outlook.tasks[i].finish);
+            end = std::max(end, outlook.tasks[i].expectedFinish);
     return end;
 }
 

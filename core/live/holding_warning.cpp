@@ -1,37 +1,39 @@
 #include <algorithm>
-#include <map>
 
 #include "cook/holding.h"
 #include "live/food_day.h"
+#include "safety/history.h"
 
 namespace cinder::live {
 
 namespace {
 
-/// The readings of a pan since it last came off the heat, one for each instant.
+/// The readings of a pan since it last came off the heat, as the record takes them: what was
+/// corrected is one reading, the lower of its values, and a thermometer that failed its test speaks
+/// for nothing.
 std::vector<cook::MeasuredPoint> sinceHeated(const safety::Pan& pan,
                                              const std::vector<safety::Entry>& record,
                                              Instant now) {
     using safety::Purpose;
-    std::map<Instant, std::pair<Temperature, bool>> byInstant;  // value, begins anew
-    for (const safety::Entry& entry : record) {
-        const auto* measured = std::get_if<safety::FoodMeasured>(&entry.fact);
-        if (entry.isTakenBack || !measured || measured->at > now) continue;
-        if (measured->pan.dish != pan.dish) continue;
-        if (measured->pan.number != pan.number && measured->pan.number != 0) continue;
+    std::vector<cook::MeasuredPoint> points;
+    for (const safety::Moment& moment : safety::historyOf(pan, record, now).moments) {
+        const auto* measured = std::get_if<safety::Measured>(&moment.step);
+        if (!measured || !measured->isTrusted) continue;
         const bool isHeated = measured->purpose == Purpose::Cook ||
                               measured->purpose == Purpose::Reheat ||
                               measured->purpose == Purpose::ReheatPacked;
-        if (isHeated || measured->purpose == Purpose::HoldHot ||
-            measured->purpose == Purpose::ArriveHot)
-            byInstant[measured->at] = {measured->reading.value, isHeated};
-    }
-    std::vector<cook::MeasuredPoint> points;
-    for (const auto& [at, reading] : byInstant) {
-        // What is warmer than before was put over heat again.
-        const bool isWarmer = !points.empty() && reading.first > points.back().reading;
-        if (reading.second || isWarmer) points.clear();
-        points.push_back({at, reading.first});
+        if (!isHeated && measured->purpose != Purpose::HoldHot &&
+            measured->purpose != Purpose::ArriveHot)
+            continue;
+        const auto lowest =
+            std::min_element(measured->values.begin(), measured->values.end(),
+                             [](const auto& a, const auto& b) { return a.value < b.value; });
+        // Of two at one instant the last counts; what is warmer than before was put over heat
+        // again.
+        if (!points.empty() && points.back().at == moment.at) points.pop_back();
+        const bool isWarmer = !points.empty() && lowest->value > points.back().reading;
+        if (isHeated || isWarmer) points.clear();
+        points.push_back({moment.at, lowest->value});
     }
     return points;
 }

@@ -126,24 +126,14 @@ std::vector<OnGrate> onGrates(const Day& day) {
     return found;
 }
 
-std::optional<Instant> lastPull(const Day& day, const TaskId& task) {
-    const auto facts = day.batches.find(task);
-    if (facts == day.batches.end()) return std::nullopt;
-    const auto& pieces = facts->second.pieces;
-    const auto isPulled = [](const auto& piece) { return piece.second.pulled.has_value(); };
-    // Laying the event out again is work; without a pulled piece the answer is known.
-    if (std::none_of(pieces.begin(), pieces.end(), isPulled)) return std::nullopt;
-    for (const OnGrate& batch : onGrates(day)) {
-        if (batch.task != task) continue;
-        std::optional<Instant> last;
-        for (const plan::GratePiece& piece : batch.pieces) {
-            const auto found = pieces.find(piece.number);
-            if (found == pieces.end() || !found->second.pulled) return std::nullopt;
-            last = std::max(last.value_or(*found->second.pulled), *found->second.pulled);
-        }
-        return last;
+std::optional<Instant> lastPull(const OnGrate& batch, const BatchFacts& facts) {
+    std::optional<Instant> last;
+    for (const plan::GratePiece& piece : batch.pieces) {
+        const auto found = facts.pieces.find(piece.number);
+        if (found == facts.pieces.end() || !found->second.pulled) return std::nullopt;
+        last = std::max(last.value_or(*found->second.pulled), *found->second.pulled);
     }
-    return std::nullopt;
+    return last;
 }
 
 }  // namespace cinder::live

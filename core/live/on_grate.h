@@ -44,6 +44,6 @@ struct OnGrate {
 [[nodiscard]] std::vector<OnGrate> onGrates(const Day& day);
 
 /// When the last piece of the batch was pulled; nothing while one is on the grate.
-[[nodiscard]] std::optional<Instant> lastPull(const Day& day, const TaskId& task);
+[[nodiscard]] std::optional<Instant> lastPull(const OnGrate& batch, const BatchFacts& facts);
 
 }  // namespace cinder::live

@@ -141,6 +141,15 @@ bool isLate(const Situation& s, std::size_t i, const TaskOutlook& task) {
     return false;
 }
 
+Instant expectedFinish(const Situation& s, std::size_t i) {
+    const Instant finish = s.instant(s.projected[i].finish);
+    if (!s.progress[i].isRunning() || finish > s.now) return finish;
+    const plan::PlannedTask& planned = s.sheet.schedule.tasks[i];
+    const auto forecast = forecastLength(s, i);
+    const Duration length = forecast ? forecast->likely : planned.finish - planned.start;
+    return std::min(finish, *s.progress[i].started + length);
+}
+
 TaskOutlook outlookOf(const Situation& s, std::size_t i) {
     const plan::PlannedTask& planned = s.sheet.schedule.tasks[i];
     const plan::Projected& projected = s.projected[i];
@@ -151,6 +160,7 @@ TaskOutlook outlookOf(const Situation& s, std::size_t i) {
     task.plannedFinish = bell + planned.finish;
     task.start = s.instant(projected.start);
     task.finish = s.instant(projected.finish);
+    task.expectedFinish = expectedFinish(s, i);
     task.slack = projected.slack;
     task.latestStart = task.start + task.slack;
     task.isCritical = projected.isCritical;

@@ -29,6 +29,8 @@ struct TaskOutlook {
     Instant plannedFinish;
     Instant start;   ///< actual, or projected
     Instant finish;  ///< actual, or projected
+    /// The same, but of what runs over its time: when it should have been, which stands still.
+    Instant expectedFinish;
     Instant latestStart;
     Duration slack{0};
     bool isLate = false;  ///< should have begun, or ended, by now
@@ -125,6 +127,10 @@ struct Situation {
 /// How long each task lasts: as planned, unless the fire says otherwise. Empty when it says
 /// nothing.
 [[nodiscard]] std::vector<Duration> durationsOf(const Situation& situation);
+
+/// When the call of that name was silenced; nothing when it is due later than that: what was put
+/// off rings again.
+[[nodiscard]] std::optional<Instant> heardBy(const Day& day, const std::string& name, Instant due);
 
 /// The timers of all tasks (live/timers.cpp) and what each person does (live/people.cpp).
 [[nodiscard]] std::vector<Timer> timersOf(const Situation& situation);

@@ -69,13 +69,15 @@ class Conclusion {
     void startByItself(std::size_t i) {
         Progress& progress = progress_[i];
         if (progress.started || progress.isSkipped) return;
+        if (!progress.finished && followsOnlySkipped(i)) {
+            progress.isSkipped = true;
+            return;
+        }
         std::optional<Instant> start;
-        bool isAllSkipped = true;
         for (const plan::Link* link : incoming_[i]) {
             if (link->toEnd != End::Start) continue;
             const auto released = releasedAt(*link, progress_, day_, sheet_);
             if (!released || *released > now_) return;
-            isAllSkipped &= progress_[at(link->from)].isSkipped;
             start = std::max(start.value_or(*released), *released);
         }
         if (!start) return;  // follows nothing: somebody must say so
@@ -83,10 +85,17 @@ class Conclusion {
             start = std::max(*start, *day_.serve + *earliest);
             if (*start > now_) return;
         }
-        if (!progress.finished && isAllSkipped)
-            progress.isSkipped = true;
-        else
-            progress.started = std::min(*start, progress.finished.value_or(*start));
+        progress.started = std::min(*start, progress.finished.value_or(*start));
+    }
+
+    bool followsOnlySkipped(std::size_t i) const {
+        bool isAny = false;
+        for (const plan::Link* link : incoming_[i]) {
+            if (link->toEnd != End::Start) continue;
+            if (!progress_[at(link->from)].isSkipped) return false;
+            isAny = true;
+        }
+        return isAny;
     }
 
     void endByItself(std::size_t i) {
@@ -158,11 +167,20 @@ std::optional<Instant> releasedAt(const plan::Link& link, const std::vector<Prog
                                   const Day& day, const RunSheet& sheet) {
     const Progress& from = progress[at(link.from)];
     if (from.isSkipped) {
-        // Takes no time and asks for no lag. Skipped with all that it follows, it has no instant
-        // of its own.
+        // Takes no time, asks for no lag and hands on what it followed: nobody slices what is on
+        // the fire because its rest is left out. Skipped with all that it follows, it has no
+        // instant of its own.
         const auto facts = day.tasks.find(sheet.problem.tasks[at(link.from)].id);
         const bool isSaid = facts != day.tasks.end() && facts->second.skipped;
-        return isSaid ? *facts->second.skipped : sheet.bell - std::chrono::hours{24};
+        Instant latest = isSaid ? *facts->second.skipped : sheet.bell - std::chrono::hours{24};
+        for (const plan::Link& before : sheet.problem.links) {
+            if (before.to != link.from || before.from == link.from) continue;
+            if (before.toEnd == End::Finish && link.fromEnd == End::Start) continue;
+            const auto released = releasedAt(before, progress, day, sheet);
+            if (!released) return std::nullopt;
+            latest = std::max(latest, *released);
+        }
+        return latest;
     }
     const bool isStart = link.fromEnd == End::Start && from.started;
     const auto& end = isStart || !from.finished ? from.started : from.finished;

@@ -26,6 +26,14 @@ void keepBehind(std::vector<plan::Piece>& pieces, FromBell now) {
         piece.length = std::min(piece.length, now - piece.start);
 }
 
+/// Whoever was done sooner is free since then.
+void endBy(std::vector<plan::Piece>& pieces, FromBell finish) {
+    for (plan::Piece& piece : pieces) {
+        piece.start = std::min(piece.start, finish);
+        piece.length = std::min(piece.length, finish - piece.start);
+    }
+}
+
 /// Hands that are still to come do so from now on, in their order.
 void keepAhead(std::vector<plan::Piece>& pieces, std::int32_t done, FromBell now) {
     FromBell cursor = now;
@@ -67,8 +75,9 @@ class Joining {
         const Duration began = actual.start ? *actual.start : *actual.finish;
         slide(place, down(before() + began) - place.start);
         place.finish = std::max(found.finish, place.start);
-        if (actual.finish) return;
-        if (task.shortestPiece) {
+        if (actual.finish) {
+            endBy(place.pieces, place.finish);
+        } else if (task.shortestPiece) {
             keepBehind(place.pieces, now());
             place.pieces.insert(place.pieces.end(), found.pieces.begin(), found.pieces.end());
         } else if (task.hands.size() > 1) {

@@ -41,9 +41,7 @@ class Watch {
         timer.kind = kind;
         timer.task = task(i).id;
         timer.due = due;
-        if (const auto heard = s_.day.acknowledged.find(timer.name);
-            heard != s_.day.acknowledged.end())
-            timer.acknowledged = heard->second;
+        timer.acknowledged = heardBy(s_.day, timer.name, timer.due);
         return timers_.emplace_back(std::move(timer));
     }
 
@@ -165,6 +163,13 @@ class Watch {
 };
 
 }  // namespace
+
+std::optional<Instant> heardBy(const Day& day, const std::string& name, Instant due) {
+    constexpr std::chrono::minutes kSameCall{1};  // our choice
+    const auto heard = day.acknowledged.find(name);
+    if (heard == day.acknowledged.end() || due > heard->second + kSameCall) return std::nullopt;
+    return heard->second;
+}
 
 std::vector<Timer> timersOf(const Situation& situation) {
     return Watch(situation).run();

@@ -41,9 +41,14 @@ Dispatch::Dispatch(const Problem& problem, const Schedule& schedule,
         holds_.push_back(
             {link.from, link.to, link.fromEnd, link.toEnd, std::max(*link.maxLag, planned)});
     }
-    for (std::size_t i = 0; i < problem.tasks.size(); ++i)
-        pauses_.push_back(schedule.tasks[i].finish - schedule.tasks[i].start -
-                          problem.tasks[i].duration.usual);
+    for (std::size_t i = 0; i < problem.tasks.size(); ++i) {
+        const Task& task = problem.tasks[i];
+        const PlannedTask& planned = schedule.tasks[i];
+        // What is not interrupted may be planned longer than usual where the fire says so: whoever
+        // projects says that again.
+        pauses_.push_back(task.shortestPiece ? planned.finish - planned.start - task.duration.usual
+                                             : HalfMinutes{0});
+    }
     orderTasks();
 }
 
@@ -142,6 +147,12 @@ class Pass {
         return end == End::Start ? time.start : time.finish;
     }
 
+    /// Only a task that waits for hands or food can grow at its finish; a plain one starts later
+    /// instead.
+    bool canGrow(std::size_t i) const {
+        return hasStarted(i) || task(i).hands.size() > 1 || task(i).shortestPiece;
+    }
+
     /// Moves an end of a task to `limit` if it lies earlier; says whether it moved. What has
     /// happened does not move.
     bool push(TaskIndex task, End end, Duration limit) {
@@ -149,16 +160,12 @@ class Pass {
         Projected& time = times_[i];
         if (hasFinished(i) || (end == End::Start && hasStarted(i))) return false;
         if (limit <= (end == End::Start ? time.start : time.finish)) return false;
-        // Only a task that waits for hands or food can grow; a plain one starts later instead.
-        const bool growsAtFinish =
-            end == End::Finish &&
-            (hasStarted(i) || this->task(i).hands.size() > 1 || this->task(i).shortestPiece);
         if (end == End::Start) {
             time.start = limit;
             time.finish = std::max(time.finish, limit + length(i));
         } else {
             time.finish = limit;
-            if (!growsAtFinish) time.start = std::max(time.start, limit - length(i));
+            if (!canGrow(i)) time.start = std::max(time.start, limit - length(i));
         }
         return true;
     }
@@ -192,7 +199,10 @@ class Pass {
         latest(task, end) = limit;
         Latest& at = latest_[i];
         if (hasStarted(i)) return true;
-        if (end == End::Finish) at.start = std::min(at.start, at.finish - length(i));
+        if (end == End::Finish)
+            at.start = std::min(at.start, at.finish - length(i));
+        else if (!canGrow(i))
+            at.finish = std::min(at.finish, at.start + length(i));
         return true;
     }
 

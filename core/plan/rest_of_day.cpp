@@ -32,7 +32,8 @@ class Remainder {
             place(i);
         for (std::size_t i = 0; i < before_.tasks.size(); ++i)
             if (actual(i).isSkipped) handOn(static_cast<TaskIndex>(i));
-        std::erase_if(rest_.problem.links, [this](const Link& link) { return isMet(link); });
+        std::erase_if(rest_.problem.links,
+                      [this](const Link& link) { return isMet(link) || isNowAWindow(link); });
         for (Link& link : rest_.problem.links)
             loosen(link);
         return std::move(rest_);
@@ -93,16 +94,25 @@ class Remainder {
         return link.toEnd == End::Start && isBegun(link.to);
     }
 
+    /// What goes on has begun: whatever waits for its start waits for a moment of the clock.
+    bool isNowAWindow(const Link& link) {
+        const auto from = static_cast<std::size_t>(link.from);
+        if (link.fromEnd != End::Start || !isBegun(link.from) || rest_.given.isFixed[from])
+            return false;
+        const Actual known = actual(from);
+        FromBell least = early(known.start.value_or(*known.finish)) + link.minLag;
+        Task& task = rest_.problem.tasks[static_cast<std::size_t>(link.to)];
+        if (link.toEnd == End::Finish) least -= task.duration.usual;
+        task.earliestStart = std::max(task.earliestStart.value_or(least), least);
+        return true;
+    }
+
     /// What waits too long already can only be asked not to wait on account of this plan: the limit
     /// is broken, and said to be.
     void loosen(Link& link) const {
         const auto from = static_cast<std::size_t>(link.from);
         if (!isBegun(link.from)) return;
-        if (!rest_.given.isFixed[from]) {  // it goes on: its start lies behind
-            if (link.fromEnd == End::Start) link.minLag = HalfMinutes{0};
-            if (link.fromEnd == End::Start) link.maxLag.reset();
-            return;
-        }
+        if (!rest_.given.isFixed[from]) return;  // it goes on: only its end is still to come
         const PlannedTask& fixed = rest_.given.schedule.tasks[from];
         const FromBell since = link.fromEnd == End::Start ? fixed.start : fixed.finish;
         HalfMinutes least = late(standing_.now) - since;
@@ -181,8 +191,16 @@ class Remainder {
             cursor = at + length;
         };
         if (task.hands.size() == 1 && !planned.empty()) {
-            if (task.hands[0].length == task.duration.usual)
-                add(cursor, finish - cursor, task.hands[0], planned.front().people);
+            const HandsOn& only = task.hands.front();
+            FromBell at = std::max(cursor, start + only.offset);
+            HalfMinutes length = start + only.offset + only.length - at;
+            if (only.length == task.duration.usual) {
+                length = finish - at;
+            } else if (only.act == HandsOn::Act::TakeOff) {  // whenever it is ready
+                at = std::max(cursor, finish - only.length);
+                length = only.length;
+            }
+            add(at, length, only, planned.front().people);
         } else {
             for (auto k = static_cast<std::size_t>(std::max(0, actual(i).piecesDone));
                  k < task.hands.size() && k < planned.size(); ++k)

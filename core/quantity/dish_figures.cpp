@@ -36,10 +36,8 @@ class Kitchen {
             return out_;
         }
         reckonPortions();
-        if (serving().portionPieces)
-            reckonCounted();
-        else
-            reckonWeighed();
+        serving().portionPieces ? reckonCounted() : reckonWeighed();
+        countIngredients();
         reckonVessels();
         return out_;
     }
@@ -129,10 +127,8 @@ class Kitchen {
 
     [[nodiscard]] bool isAllByThePiece() const {
         const auto& all = serving().ingredients;
-        return !all.empty() &&
-               std::all_of(all.begin(), all.end(), [](const event::Ingredient& one) {
-                   return one.pack && one.pack->pieces;
-               });
+        return !all.empty() && std::all_of(all.begin(), all.end(),
+                                           [](const auto& one) { return isByThePiece(one); });
     }
 
     /// What the portions need, or what the event already counts on when that is more. The plan
@@ -202,6 +198,21 @@ class Kitchen {
                 "pieces-weight", both("Bought as whole pieces", "Comprado en piezas enteras"));
     }
 
+    static bool isByThePiece(const auto& one) { return one.pack && one.pack->pieces; }
+
+    /// What is bought by the piece is bought as the pieces are; by the weight of portions alone
+    /// nobody knows how many those are.
+    void countIngredients() {
+        for (IngredientFigures& one : out_.ingredients) {
+            if (!isByThePiece(one)) continue;
+            one.pieces = out_.pieces;
+            if (!one.pieces)
+                tally_.blame(What::Contradiction, one.path + "/pack/pieces",
+                             std::to_string(*one.pack->pieces),
+                             dish_.pieces ? at("portionGrams") : path_ + "/pieces");
+        }
+    }
+
     void reckonIngredients() {
         if (serving().ingredients.empty()) return tally_.missing(at("ingredients"));
         for (std::size_t i = 0; i < serving().ingredients.size(); ++i) {
@@ -212,14 +223,7 @@ class Kitchen {
             figures.name = one.name;
             figures.pack = one.pack;
             figures.path = where;
-            if (one.pack && one.pack->pieces) {
-                if (out_.pieces) figures.pieces = out_.pieces;
-                if (!dish_.pieces)
-                    tally_.blame(What::Contradiction, where + "/pack/pieces",
-                                 std::to_string(*one.pack->pieces), path_ + "/pieces");
-            } else {
-                figures.weight = weightBought(one, where);
-            }
+            if (!isByThePiece(figures)) figures.weight = weightBought(one, where);
             out_.ingredients.push_back(std::move(figures));
         }
     }

@@ -1,7 +1,7 @@
 #pragma once
 
 /// The entries that bear on one pan, in the order they happened, corrections joined to what they
-/// correct; internal to core/safety.
+/// correct: how the record, and what is forecast from it, read the entries.
 
 #include <map>
 #include <span>

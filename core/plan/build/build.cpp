@@ -216,8 +216,12 @@ void Builder::addStep(const event::Step& step, const event::Dish* dish, const Ba
         if (isOnGrate) {
             const auto& batch = batches[static_cast<std::size_t>(i)];
             const auto& grate = grateOf(batch.grate);
-            task.uses.push_back(
-                {resources_.at(grate.id), millimetresUp(batch.usedLength + grate.gap)});
+            // What just fits is not too big for being rounded up.
+            const ResourceIndex r = resources_.at(grate.id);
+            const std::int32_t room = problem_.resources[static_cast<std::size_t>(r)].capacity;
+            const bool fits = batch.usedLength <= grate.length - grate.coolSide;
+            const std::int32_t used = millimetresUp(batch.usedLength + grate.gap);
+            task.uses.push_back({r, fits ? std::min(used, room) : used});
         }
         problem_.tasks.push_back(std::move(task));
         // Batches are numbered in the order in which they go on.

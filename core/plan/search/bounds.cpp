@@ -8,34 +8,29 @@ namespace cinder::plan::search {
 
 namespace {
 
-/// Earliest start and the least time from the start to the end of everything, by links alone.
-struct HeadsAndTails {
-    Row<Slot> head;
-    Row<Slot> tail;
-};
-
-HeadsAndTails headsAndTails(const Project& project) {
-    HeadsAndTails times{project.earliest, project.duration};
+/// Earliest starts by links alone. What may be interrupted can begin any time before it ends, so
+/// nothing follows for its start from when it may end.
+Row<Slot> headsOf(const Project& project) {
+    Row<Slot> heads = project.earliest;
     bool hasChanged = true;
     for (std::int32_t round = 0; hasChanged && round <= project.size(); ++round) {
         hasChanged = false;
         for (const Arc& arc : project.arcs) {
-            const Slot lag = arc.lag + (arc.fromFinish ? project.duration[arc.from] : 0) -
-                             (arc.toFinish ? project.duration[arc.to] : 0);
-            const Slot head = times.head[arc.from] + lag;
-            const Slot tail = times.tail[arc.to] + lag;
-            if (head > times.head[arc.to]) {
-                times.head[arc.to] = head;
-                hasChanged = true;
-            }
-            if (tail > times.tail[arc.from]) {
-                times.tail[arc.from] = tail;
-                hasChanged = true;
-            }
+            if (arc.toFinish) continue;
+            const Slot head =
+                heads[arc.from] + arc.lag + (arc.fromFinish ? project.duration[arc.from] : 0);
+            if (head <= heads[arc.to]) continue;
+            heads[arc.to] = head;
+            hasChanged = true;
         }
     }
-    return times;
+    return heads;
 }
+
+struct HeadsAndTails {
+    Row<Slot> head;
+    Tails tail;
+};
 
 /// Work of one kind: how much of it each member brings, and how much fits in a slot.
 struct Burden {
@@ -52,7 +47,7 @@ Slot bestInterval(const Project& project, const HeadsAndTails& times, const Burd
     Row<Member> byTail;
     for (Member j = 0; j < project.size(); ++j)
         if (burden.work[j] > 0) byTail.add(j);
-    const auto after = [&](Member j) { return times.tail[j] - project.duration[j]; };
+    const auto after = [&](Member j) { return times.tail.ofFinish[j]; };
     std::sort(byTail.begin(), byTail.end(),
               [&](Member a, Member b) { return after(a) > after(b); });
     for (const Slot head : heads) {
@@ -70,15 +65,16 @@ Slot bestInterval(const Project& project, const HeadsAndTails& times, const Burd
 }  // namespace
 
 Slot criticalPath(const Project& project) {
-    const HeadsAndTails times = headsAndTails(project);
+    const Row<Slot> head = headsOf(project);
+    const Row<Slot> tail = tailsOf(project).ofStart;
     Slot longest = 0;
     for (Member j = 0; j < project.size(); ++j)
-        longest = std::max(longest, times.head[j] + times.tail[j]);
+        longest = std::max(longest, head[j] + tail[j]);
     return longest;
 }
 
 Slot energyBound(const Project& project) {
-    const HeadsAndTails times = headsAndTails(project);
+    const HeadsAndTails times{headsOf(project), tailsOf(project)};
     Slot best = 0;
     const Lanes& lanes = project.base.lanes();
     const std::int32_t perWord = 64 / lanes.bits;

@@ -12,7 +12,10 @@ Draft::Draft(const Project& project)
       pieceCount(project.size(), 0) {}
 
 Generator::Generator(const Project& project, const Distances* distances)
-    : project_(project), distances_(distances), timeline_(project.base), tail_(tailsOf(project)) {
+    : project_(project),
+      distances_(distances),
+      timeline_(project.base),
+      tail_(tailsOf(project).ofStart) {
     const std::int32_t size = project.size();
     skillsOfPerson_.assign(kMostPeople, 0);
     for (const Segment& segment : project.segments)

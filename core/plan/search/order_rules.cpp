@@ -65,7 +65,7 @@ OrderRules::OrderRules(const Project& project, const Distances* distances, Slot 
                           std::max(1, project.duration[j]) /
                           std::max(1, std::popcount(project.segments[s].skilled));
     }
-    tail_ = tailsOf(project);
+    tail_ = tailsOf(project).ofStart;
 }
 
 void OrderRules::sample(Rng& rng, double eagerness, Sequence& out) {

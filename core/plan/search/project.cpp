@@ -74,7 +74,10 @@ class Compiler {
                 longestWalk = std::max(longestWalk, way.count());
         for (TaskIndex i = 0; i < size(problem_.tasks); ++i) {
             const Task& task = of(problem_.tasks, i);
-            if (task.latestFinish) high = std::max(high, task.latestFinish->count());
+            if (task.latestFinish) {
+                low = std::min(low, task.latestFinish->count());
+                high = std::max(high, task.latestFinish->count());
+            }
             if (of(division_.isMember, i)) {
                 span += task.duration.usual.count() + 2 * longestWalk;
                 if (task.earliestStart) high = std::max(high, task.earliestStart->count());
@@ -260,7 +263,10 @@ class Compiler {
             const End fromEnd = mirrored ? opposite(link.toEnd) : link.fromEnd;
             const End toEnd = mirrored ? opposite(link.fromEnd) : link.toEnd;
             addArc(from, fromEnd, to, toEnd, link.minLag.count());
-            if (link.maxLag) addArc(to, toEnd, from, fromEnd, -link.maxLag->count());
+            if (!link.maxLag) continue;
+            addArc(to, toEnd, from, fromEnd, -link.maxLag->count());
+            // Also where the lengths make the lag positive: the two arcs are a circle.
+            project_.hasMaxLags = project_.hasMaxLags || areMembers(from, to);
         }
     }
 
@@ -285,6 +291,10 @@ class Compiler {
             project_.arcs.add(arc);
             project_.hasMaxLags = project_.hasMaxLags || arc.lag < 0;
         }
+    }
+
+    bool areMembers(TaskIndex a, TaskIndex b) const {
+        return a != b && of(memberOf_, a) >= 0 && of(memberOf_, b) >= 0;
     }
 
     Slot foldedLength(Member j, End end) const {
@@ -327,21 +337,32 @@ Project compile(const Problem& problem, const Division& division, Direction dire
     return Compiler(problem, division, direction).run();
 }
 
-Row<Slot> tailsOf(const Project& project) {
-    Row<Slot> tail = project.duration;
-    for (Member round = 0; round < project.size(); ++round) {
-        bool hasChanged = false;
+Tails tailsOf(const Project& project) {
+    Tails tails{project.duration, Row<Slot>(project.size(), 0)};
+    bool hasChanged = true;
+    const auto raise = [&](Slot& tail, Slot to) {
+        hasChanged = hasChanged || to > tail;
+        tail = std::max(tail, to);
+    };
+    for (Member round = 0; hasChanged && round <= project.size(); ++round) {
+        hasChanged = false;
         for (const Arc& arc : project.arcs) {
-            if (arc.lag < 0) continue;
             const Slot through =
-                tail[arc.to] + arc.lag + (arc.fromFinish ? project.duration[arc.from] : 0);
-            if (through <= tail[arc.from]) continue;
-            tail[arc.from] = through;
-            hasChanged = true;
+                arc.lag + (arc.toFinish ? tails.ofFinish[arc.to] : tails.ofStart[arc.to]);
+            Slot& ofStart = tails.ofStart[arc.from];
+            Slot& ofFinish = tails.ofFinish[arc.from];
+            const Slot duration = project.duration[arc.from];
+            if (arc.fromFinish) {
+                raise(ofFinish, through);
+                raise(ofStart, duration + ofFinish);
+            } else {
+                raise(ofStart, through);
+                // What may be interrupted can end any time after its start.
+                if (!project.isSplit(arc.from)) raise(ofFinish, ofStart - duration);
+            }
         }
-        if (!hasChanged) break;
     }
-    return tail;
+    return tails;
 }
 
 }  // namespace cinder::plan::search

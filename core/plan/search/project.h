@@ -102,7 +102,12 @@ struct Division {
 [[nodiscard]] Project compile(const Problem& problem, const Division& division,
                               Direction direction);
 
-/// Per member, the least time from its start to the end of everything, by links alone.
-[[nodiscard]] Row<Slot> tailsOf(const Project& project);
+/// Per member, the least time from its start, and from its finish, to the end of everything, by
+/// links alone.
+struct Tails {
+    Row<Slot> ofStart;
+    Row<Slot> ofFinish;
+};
+[[nodiscard]] Tails tailsOf(const Project& project);
 
 }  // namespace cinder::plan::search

@@ -123,19 +123,33 @@ Shares sharesOf(const Project& backward, const Budget& budget) {
     return shares;
 }
 
+/// What must be done by the bell, without what is planned after it: what is proven of this holds
+/// for every plan of the whole, however the rest is laid.
+struct ByBell {
+    Project project;
+    bool isWhole = false;  ///< there is no rest
+};
+
 /// Lets the exact arm look for something shorter than `found`, or for anything. What it proves goes
 /// into the plan's bound, what it took into the plan's count. False when it proves that there is no
 /// plan for any arrival.
-bool improveExactly(const Project& backward, const Search& search, std::int64_t contradictions,
-                    Slot bound, std::optional<Draft>& found, Plan& plan) {
+bool improveExactly(const Project& backward, const ByBell& byBell, const Search& search,
+                    std::int64_t contradictions, Slot bound, std::optional<Draft>& found,
+                    Plan& plan) {
     const bool isValid = found && found->lateness == 0;
     if (contradictions <= 0 || (isValid && found->makespan <= bound)) return true;
-    const Slot upper = isValid ? found->makespan : backward.horizon + 1;
-    const ExactResult exact = solveExactly(backward, {contradictions, upper, endingOf(search),
-                                                      isValid ? found->start : Row<Slot>(), false});
+    const Slot shift = byBell.project.slot(backward.real(0));
+    ExactLimits limits;
+    limits.contradictions = contradictions;
+    limits.upper = isValid ? found->makespan + shift : byBell.project.horizon + 1;
+    limits.endNow = endingOf(search);
+    if (isValid) limits.hint = found->start;
+    for (Slot& start : limits.hint)
+        start += shift;
+    const ExactResult exact = solveExactly(byBell.project, limits);
     plan.schedulesTried += exact.contradictions * kSchedulesPerContradiction;
-    const bool isWhole = isExactFor(backward);
-    if (exact.start.size() != 0 && isWhole) {
+    const bool isPlan = byBell.isWhole && isExactFor(backward);
+    if (exact.start.size() != 0 && isPlan) {
         found = Draft(backward);
         found->start = exact.start;
         for (Member j = 0; j < backward.size(); ++j)
@@ -143,21 +157,21 @@ bool improveExactly(const Project& backward, const Search& search, std::int64_t 
         found->makespan = exact.least;
     }
     if (exact.isComplete && exact.start.size() == 0 && !isValid) return false;
-    plan.arrivalBound = std::min(plan.arrivalBound, FromBell{backward.real(exact.bound)});
+    plan.arrivalBound = std::min(plan.arrivalBound, FromBell{byBell.project.real(exact.bound)});
     return true;
 }
 
 /// A quick proof, where there is one, that the rest of a day cannot be done from its arrival on:
 /// most hopeless requests fall to it, and no search is wasted on them.
-bool isHopeless(const Project& backward, const Search& search, FromBell arrival) {
+bool isHopeless(const Project& byBell, const Search& search, FromBell arrival) {
     constexpr std::int64_t kQuick = 200;
-    if (search.budget.exactNodes <= 0 || backward.size() > kMostMembers) return false;
+    if (search.budget.exactNodes <= 0 || byBell.size() > kMostMembers) return false;
     ExactLimits limits;
     limits.contradictions = std::min(kQuick, search.budget.exactNodes);
-    limits.upper = backward.slot(arrival.count()) + 1;
+    limits.upper = byBell.slot(arrival.count()) + 1;
     limits.endNow = endingOf(search);
     limits.wantsRefutation = true;
-    const ExactResult exact = solveExactly(backward, limits);
+    const ExactResult exact = solveExactly(byBell, limits);
     return exact.isComplete && exact.start.size() == 0;
 }
 
@@ -206,15 +220,19 @@ Findings lookTwice(const Problem& problem, const Arena& arena, const Limits& lim
 Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const Given& given) {
     const auto sides = bellSides(problem);
     Division division = divisionOf(sides, given, false);
+    const ByBell byBell{compile(problem, division, Direction::Backward),
+                        std::none_of(division.isAbsent.begin(), division.isAbsent.end(),
+                                     [](bool isAbsent) { return isAbsent; })};
     if (!planAfterBell(problem, sides, given, search.seed, division.fixed)) return fail(NoPlan{});
     division.isAbsent.assign(sides.size(), false);
     const auto arena = makeArena(problem, division);
     if (!arena) return fail(NoPlan{NoPlan::Why::Malformed, {}, HalfMinutes{0}});
 
     const Project& backward = arena->backward;
-    const Slot bound = std::max(criticalPath(backward), energyBound(backward));
     Plan plan;
-    plan.arrivalBound = FromBell{backward.real(bound)};
+    plan.arrivalBound = FromBell{
+        byBell.project.real(std::max(criticalPath(byBell.project), energyBound(byBell.project)))};
+    const Slot bound = backward.slot(plan.arrivalBound.count());
     if (problem.arrival && plan.arrivalBound < *problem.arrival)
         return fail(NoPlan{NoPlan::Why::Impossible, {}, *problem.arrival - plan.arrivalBound});
 
@@ -222,7 +240,7 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     if (given.former == nullptr) shares = sharesOf(backward, search.budget);
     Limits limits{shares.schedules, bound, endingOf(search)};
     if (given.former != nullptr) {
-        if (problem.arrival && isHopeless(backward, search, *problem.arrival))
+        if (problem.arrival && isHopeless(byBell.project, search, *problem.arrival))
             return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{1}});
         if (problem.arrival)
             limits.bound = std::max(bound, backward.slot(problem.arrival->count()));
@@ -235,7 +253,7 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     std::optional<Draft>& found = findings.draft;
     if (given.former == nullptr) {
         const bool isImpossible =
-            !improveExactly(backward, search, shares.contradictions, bound, found, plan);
+            !improveExactly(backward, byBell, search, shares.contradictions, bound, found, plan);
         if (isImpossible) return fail(NoPlan{NoPlan::Why::Impossible, {}, HalfMinutes{0}});
         if (problem.arrival && plan.arrivalBound < *problem.arrival)
             return fail(NoPlan{NoPlan::Why::Impossible, {}, *problem.arrival - plan.arrivalBound});

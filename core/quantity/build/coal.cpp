@@ -27,13 +27,14 @@ std::vector<Duration> busy(const event::Event& event) {
         for (const event::Step& step : dish.method) {
             std::vector<grate::Surface> surfaces;
             std::vector<std::size_t> indices;
-            for (std::size_t g = 0; g < event.kit.grates.size(); ++g) {
-                const event::Grate& grate = event.kit.grates[g];
-                if (std::find(step.onGrates.begin(), step.onGrates.end(), grate.id) ==
-                    step.onGrates.end())
-                    continue;
-                surfaces.push_back({grate.length - grate.coolSide, grate.width, grate.gap});
-                indices.push_back(g);
+            for (const ResourceId& id : step.onGrates) {  // in the order in which they are filled
+                const auto& grates = event.kit.grates;
+                const auto grate =
+                    std::find_if(grates.begin(), grates.end(),
+                                 [&](const event::Grate& one) { return one.id == id; });
+                if (grate == grates.end()) continue;
+                surfaces.push_back({grate->length - grate->coolSide, grate->width, grate->gap});
+                indices.push_back(static_cast<std::size_t>(grate - grates.begin()));
             }
             for (const grate::Batch& batch :
                  grate::makeBatches(surfaces, piece, event::pieceCount(*dish.pieces, event.guests),
@@ -81,12 +82,12 @@ std::vector<Figure> reckonCharcoal(Tally& tally, const std::map<ResourceId, Dura
     std::vector<Figure> parts;
     double grams = 0;
     for (std::size_t g = 0; g < times.size(); ++g) {
-        if (times[g] == Duration{0}) continue;
         const event::Grate& grate = tally.event().kit.grates[g];
+        const auto planned = cooking.find(grate.id);
+        if (times[g] == Duration{0} && planned == cooking.end()) continue;
         const Area bed = Area::ofRectangle(grate.length - grate.coolSide, grate.width);
         cook::FirePlan plan;
         plan.bed = bed;
-        const auto planned = cooking.find(grate.id);
         plan.cooking = planned == cooking.end() ? times[g] : planned->second;
         plan.fire = *fire;
         const auto need = cook::coalNeed(plan);

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "demo_day.h"
+#include "event/json.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -116,6 +117,50 @@ TEST_CASE("an event written to under a clock that ran ahead moves no other event
     CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
     REQUIRE(device.session->moveServe(device.session->look()->serve + 10min));
     CHECK(device.store->read(device.other)->back().stamp.wall == right);
+}
+
+TEST_CASE("an event begun beside one that was written under a clock ahead has the right time") {
+    Orchard device;
+    const Instant right = device.clock.wall();
+    device.clock.setWall(right + 24h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    REQUIRE(device.session->start(device.first));
+    device.clock.setWall(right);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+
+    SECTION("a rehearsal") {
+        REQUIRE(device.session->rehearse(1, 5min));
+        const Instant began = device.session->now();
+        device.clock.advance(10min);
+        CHECK(device.session->now() == began + 10min);
+    }
+    SECTION("a new event") {
+        auto other = event::parse(samples::orchard()).value();
+        other.id = EventId("another-day");
+        const auto id = device.session->importEvent(event::write(other));
+        REQUIRE(id);
+        CHECK(device.session->now() == right);
+        CHECK(device.store->read(*id)->front().stamp.wall == right);
+    }
+}
+
+TEST_CASE("a touch can be taken back for as long when the clock was set right before it") {
+    Orchard device;
+    device.clock.setWall(device.clock.wall() + 3h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    REQUIRE(device.session->start(device.first));
+    device.clock.setWall(device.clock.wall() - 3h);
+    device.session->followWallClock();
+
+    REQUIRE(device.session->moveServe(device.session->look()->serve + 10min));
+    CHECK(device.session->look()->undo);
+    device.clock.advance(14s);
+    CHECK(device.session->look()->undo);
+    device.clock.advance(1s);
+    CHECK_FALSE(device.session->look()->undo);
 }
 
 TEST_CASE("a device that slept has not jumped") {

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "demo_day.h"
+#include "event/json.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -137,6 +138,42 @@ TEST_CASE("hand test and start temperature give every piece its own minute, thin
     REQUIRE(batch.minimum);
     CHECK(batch.minimum->celsius() == Approx(63));
     CHECK(batch.isBelowMinimum == (batch.pullAt < *batch.minimum));
+}
+
+TEST_CASE("a batch to come forgets what the other one foretold when that was not laid after all") {
+    const std::string supper = samples::demo("pruning-day-supper.json");
+    Device device(event::parse(supper).value().serve.at - 70min);
+    const auto id = device.session->importEvent(supper).value();
+    std::vector<TaskId> batches;  // of the steaks, the only dish of two
+    const auto described = *device.session->look();
+    for (const auto& batch : described.fire.batches)
+        for (const auto& other : described.fire.batches)
+            if (other.dish == batch.dish && other.task != batch.task) batches.push_back(batch.task);
+    REQUIRE(batches.size() == 2);
+    REQUIRE(device.session->testByHand(device.session->look()->fire.find(batches[0])->grate, 4s));
+    const auto untold = *device.session->look();
+    REQUIRE(device.session->layPieces(batches[0], celsius(8)));
+    REQUIRE_FALSE(device.session->look()->tasks == untold.tasks);
+
+    REQUIRE(device.session->undo());
+
+    CHECK(device.session->look()->tasks == untold.tasks);
+    const auto seen = *device.session->look();
+    device.restart();
+    REQUIRE(device.session->open(id));
+    CHECK(device.session->look()->tasks == seen.tasks);
+}
+
+TEST_CASE("a bed is ready when the last step of its fire is left out") {
+    LambDay day;
+    const TaskId spread{"spread"};
+    for (const auto& asked : day.session->look()->food.beforeFire)
+        REQUIRE(day.session->readyBeforeFire(asked.item));
+    REQUIRE(day.session->finish(TaskId{"burn-in"}));
+    REQUIRE(day.session->skip(spread));
+    const auto seen = day.session->look();
+    REQUIRE(seen->fire.grates.size() == 1);
+    CHECK(seen->fire.grates[0].coal.isReady);
 }
 
 TEST_CASE("the fire's minimum is that of the local authority where it is stricter") {

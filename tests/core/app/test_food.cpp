@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <set>
 
 #include "demo_day.h"
 #include "event/json.h"
@@ -305,6 +306,52 @@ TEST_CASE("checks that are due call together, once, and fewer when some are answ
     CHECK(ringing[0].count == 7);
     REQUIRE(day.session->acknowledge(ringing[0].name));
     CHECK(calls().empty());
+}
+
+TEST_CASE("serving that goes on longer than planned calls once for the last readings") {
+    FoodDay day;
+    const auto sheet = *day.session->sheet();
+    Instant end = sheet.bell;
+    std::vector<TaskId> serving;
+    for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
+        if (sheet.problem.tasks[i].kind == plan::TaskKind::Serve) {
+            serving.push_back(sheet.problem.tasks[i].id);
+            end = std::max(end, sheet.bell + sheet.schedule.tasks[i].finish);
+        }
+    day.clock.advance(sheet.bell - day.clock.wall());
+    for (const TaskId& task : serving)
+        REQUIRE(day.session->start(task));
+    const auto ringing = [&] {
+        std::set<std::string> names;
+        for (const auto& timer : day.session->look()->timers)
+            if (timer.name.find("food:strike:") == 0 && timer.isRinging(day.session->now()))
+                names.insert(timer.name);
+        return names;
+    };
+    day.clock.advance(end + 10min - day.clock.wall());
+    const auto called = ringing();
+    REQUIRE(called.size() == 1);
+    day.clock.advance(5s);
+    CHECK(ringing() == called);
+    REQUIRE(day.session->acknowledge(*called.begin()));
+    day.clock.advance(10min);
+    CHECK(ringing().empty());
+}
+
+TEST_CASE("a reading that was corrected warns as if it had been right at once") {
+    FoodDay day;
+    FoodDay right;
+    const auto hold = [&](FoodDay& of, double degrees) {
+        REQUIRE(of.session->measureFood(kStew, safety::Purpose::HoldHot, safety::inCelsius(degrees),
+                                        kProbe));
+    };
+    hold(day, 86);
+    hold(right, 68);
+    day.wait(5min);
+    right.wait(5min);
+    REQUIRE(day.session->correctFood(day.session->look()->food.entries.back().id,
+                                     safety::inCelsius(68), "typed wrong"));
+    CHECK(day.session->look()->food.warnings == right.session->look()->food.warnings);
 }
 
 TEST_CASE("a second pan nobody reads is named by its check and calls again before it is lost") {

@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "demo_day.h"
+#include "event/edit.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -184,6 +185,57 @@ TEST_CASE("a rehearsal is a copy on its own clock and leaves the event alone") {
     CHECK(device.session->look()->now == start + 10min + 10s);
     CHECK(device.store->read(device.event)->size() == touches);
     CHECK(device.session->events()->size() == 2);
+}
+
+TEST_CASE("what is rehearsed is the last plan that counts, of the event as it is now") {
+    Orchard device;
+    const auto planned = *device.session->sheet();
+    const auto rehearsed = [&] {
+        REQUIRE(device.session->open(device.event));
+        REQUIRE(device.session->rehearse(1, 5min));
+        return *device.session->sheet();
+    };
+    SECTION("other guests twice") {
+        REQUIRE(device.session->setGuests(110, 0));
+        REQUIRE(device.session->setGuests(40, 0));
+        const auto last = *device.session->sheet();
+        REQUIRE_FALSE(last == planned);
+        CHECK(rehearsed() == last);
+    }
+    SECTION("other guests, taken back") {
+        REQUIRE(device.session->setGuests(40, 0));
+        REQUIRE(device.session->undo());
+        CHECK(rehearsed() == planned);
+    }
+    SECTION("the event planned again after it was edited") {
+        const auto fewer = [](event::Event event) {
+            return event::withGuests(std::move(event), 60, 0);
+        };
+        REQUIRE(device.session->edit(fewer, "/guests"));
+        REQUIRE(device.session->planDraft());
+        const auto last = *device.session->sheet();
+        REQUIRE_FALSE(last == planned);
+        CHECK(rehearsed() == last);
+    }
+    SECTION("what was planned once the day had begun is not rehearsed") {
+        REQUIRE(device.session->start(device.first));
+        device.clock.advance(20min);
+        REQUIRE(device.session->replan());
+        CHECK(rehearsed() == planned);
+    }
+}
+
+TEST_CASE("guests that were taken back with their plan come back with it") {
+    Orchard device;
+    REQUIRE(device.session->setGuests(40, 0));
+    const auto planned = *device.session->sheet();
+    REQUIRE(device.session->undo());
+    REQUIRE_FALSE(*device.session->sheet() == planned);
+
+    REQUIRE(device.session->undo());
+
+    CHECK(*device.session->sheet() == planned);
+    CHECK(device.session->described()->guests.adults == 40);
 }
 
 TEST_CASE("re-planning keeps what was done and what is running where it is") {

@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "live/remaining.h"
 #include "small_day.h"
 
 using namespace samples;
@@ -182,4 +183,58 @@ TEST_CASE("the critical chain and the chance follow from what is still to be don
     lunch.add(TaskFinished{kCook, fromBell(-30min)});
     CHECK(chance(-30min).onTime == 1.0);
     CHECK(names(lunch.at(-29min)) == "2 3 ");
+}
+
+TEST_CASE("a call that was silenced rings again when its moment is put off") {
+    SmallDay lunch;
+    const std::string name = "start:lamb/cook";
+    lunch.add(AlarmAcknowledged{name, fromBell(-45min)});
+    CHECK(timer(lunch.at(-44min), name)->acknowledged == fromBell(-45min));
+
+    lunch.add(ServeTimeMoved{fromBell(30min), fromBell(-40min)});
+    const auto again = timer(lunch.at(-19min), name);
+    CHECK(again->due == fromBell(-20min));
+    CHECK(again->isRinging(fromBell(-19min)));
+    lunch.add(AlarmAcknowledged{name, fromBell(-18min)});
+    CHECK_FALSE(timer(lunch.at(-17min), name)->isRinging(fromBell(-17min)));
+}
+
+TEST_CASE("a step that is left out releases nothing that the step before it still holds") {
+    SmallDay lunch;
+    lunch.add(TaskStarted{kCook, fromBell(-50min)});
+    lunch.add(TaskSkipped{kRest, fromBell(-40min)});
+    for (const Duration now : {-39min, -14min}) {
+        CHECK(lunch.at(now).tasks[kSliceAt].state == TaskState::Waiting);
+        const auto call = timer(lunch.at(now), "start:lamb/slice");
+        CHECK_FALSE((call && call->isRinging(fromBell(now))));
+    }
+    lunch.add(TaskFinished{kCook, fromBell(-12min)});
+    CHECK(lunch.at(-11min).tasks[kSliceAt].state == TaskState::Ready);
+}
+
+TEST_CASE("what runs over its time should have been over at a moment that stands still") {
+    SmallDay lunch;
+    lunch.add(TaskStarted{kTables, fromBell(-60min)});
+    for (const Duration now : {-55min, -45min, -40min})
+        CHECK(lunch.at(now).tasks[kTablesAt].expectedFinish == fromBell(-50min));
+    lunch.add(TaskFinished{kTables, fromBell(-39min)});
+    CHECK(lunch.at(-38min).tasks[kTablesAt].expectedFinish == fromBell(-39min));
+}
+
+TEST_CASE("whoever is done sooner is free sooner, after a new plan too") {
+    live::RunSheet sheet = smallSheet();
+    plan::Task signs = task("signs", plan::TaskKind::SetUp, 10);
+    addHands(signs, 0, 10, plan::HandsOn::Act::Work);
+    sheet.problem.tasks.push_back(signs);
+    sheet.schedule.tasks.push_back(planned(signs, -50, 1));  // Ida, after the tables
+    SmallDay lunch;
+    lunch.add(PlanPublished{live::writeRunSheet(sheet)});
+    lunch.add(TaskStarted{kTables, fromBell(-60min)});
+    lunch.add(TaskFinished{kTables, fromBell(-58min)});
+
+    const auto rest = live::planRest(live::remainingAt(lunch.day(), fromBell(-57min)));
+    REQUIRE(rest);
+    lunch.add(PlanPublished{live::writeRunSheet(*rest)});
+
+    CHECK(lunch.at(-57min).tasks.back().start == fromBell(-57min));
 }

@@ -148,3 +148,40 @@ TEST_CASE("the critical chain leads from the first link to the bell, each held u
                   day[static_cast<std::size_t>(chain[k])].start);
     }
 }
+
+TEST_CASE("what the fire says of a batch counts once, also in a plan that was made with it") {
+    const Problem problem = smallLunch();
+    Schedule schedule = smallLunchPlan();
+    schedule.tasks[1].finish += minutes(4);  // 24 minutes, as the fire said
+    const Dispatch dispatch(problem, schedule);
+    std::vector<Actual> actuals(problem.tasks.size());
+    actuals[0] = {at(-60), at(-50), false, 0};
+    actuals[1] = {at(-50), std::nullopt, false, 1};
+    std::vector<Duration> durations;
+    for (const Task& task : problem.tasks)
+        durations.emplace_back(task.duration.usual);
+    durations[1] = at(24);
+    CHECK(dispatch.project(actuals, at(-49), at(0), durations)[1].finish == at(-26));
+    durations[1] = at(18);
+    CHECK(dispatch.project(actuals, at(-49), at(0), durations)[1].finish == at(-32));
+}
+
+TEST_CASE("a start that must not be late keeps the finish before it from being late") {
+    Problem problem = emptyKitchen(0);
+    problem.tasks = {standing("p", HalfMinutes{10}), standing("x", HalfMinutes{10}),
+                     standing("y", HalfMinutes{20})};
+    for (Task& task : problem.tasks)
+        task.latestFinish = FromBell{0};
+    problem.links = {{0, 1, End::Finish, End::Finish, HalfMinutes{0}, std::nullopt},
+                     {1, 2, End::Start, End::Start, HalfMinutes{20}, std::nullopt}};
+    Schedule schedule;
+    schedule.tasks = {{FromBell{-60}, FromBell{-50}, {}},
+                      {FromBell{-60}, FromBell{-50}, {}},
+                      {FromBell{-40}, FromBell{-20}, {}}};
+    const auto day = Dispatch(problem, schedule).project({}, FromBell{-60});
+    // All three may be twenty half-minutes later and not more.
+    for (const Projected& task : day) {
+        CHECK(task.slack == HalfMinutes{20});
+        CHECK(task.isCritical);
+    }
+}

@@ -242,3 +242,64 @@ TEST_CASE("every plan of two hundred invented days passes the judge") {
     }
     CHECK(found >= 170);
 }
+
+TEST_CASE("two that must start together do, whatever they take") {
+    Problem problem = emptyKitchen(0);
+    problem.tasks = {standing("a", minutes(10)), standing("b", minutes(10)),
+                     standing("c", minutes(7))};
+    Link together{0, 1, End::Start, End::Start, HalfMinutes{0}, HalfMinutes{0}};
+    const TaskIndex second = GENERATE(1, 2);
+    together.to = second;
+    problem.links = {together};
+    const Schedule schedule = planned(problem).schedule;
+    CHECK(schedule.tasks[std::size_t(second)].start == schedule.tasks[0].start);
+}
+
+TEST_CASE("what must be over long before the bell is planned as long before") {
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {handsOn("ice", minutes(10))};
+    problem.tasks[0].latestFinish = minutes(-60);
+    const Plan plan = planned(problem);
+    CHECK(plan.latestArrival == minutes(-70));
+    CHECK(plan.arrivalBound == minutes(-70));
+}
+
+TEST_CASE("no bound promises less than a plan can do where work is interrupted") {
+    // Half-minutes throughout, from a review of the bounds: [e: -72..-42] [d: -42..-2], the split
+    // task a in -60..-42 and -2..0, c in -50..0.
+    Problem problem = emptyKitchen(2);
+    problem.tasks = {handsOn("a", HalfMinutes{20}), standing("c", HalfMinutes{50}),
+                     handsOn("d", HalfMinutes{40}), standing("e", HalfMinutes{30})};
+    problem.crew.pop_back();
+    problem.tasks[0].shortestPiece = HalfMinutes{2};
+    for (Task& task : problem.tasks)
+        task.latestFinish = FromBell{0};
+    problem.links = {{1, 0, End::Finish, End::Finish, HalfMinutes{0}, std::nullopt}, after(3, 2)};
+    Schedule known;
+    known.tasks = {{FromBell{-60},
+                    FromBell{0},
+                    {{FromBell{-60}, HalfMinutes{18}, {0}}, {FromBell{-2}, HalfMinutes{2}, {0}}}},
+                   {FromBell{-50}, FromBell{0}, {}},
+                   {FromBell{-42}, FromBell{-2}, {{FromBell{-42}, HalfMinutes{40}, {0}}}},
+                   {FromBell{-72}, FromBell{-42}, {}}};
+    for (const Violation& violation : check(problem, known))
+        FAIL(describe(problem, violation));
+    CHECK(planned(problem).arrivalBound >= FromBell{-72});
+}
+
+TEST_CASE("an arrival is called impossible only when no work after the bell could give way") {
+    // The serving is planned at the bell; were it later, what takes till then could begin later.
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {handsOn("serve", HalfMinutes{20}), handsOn("pack", HalfMinutes{30})};
+    problem.tasks[0].earliestStart = FromBell{0};
+    problem.tasks[1].latestFinish = FromBell{20};
+    problem.arrival = FromBell{-20};
+    Schedule known;
+    known.tasks = {{FromBell{20}, FromBell{40}, {{FromBell{20}, HalfMinutes{20}, {0}}}},
+                   {FromBell{-10}, FromBell{20}, {{FromBell{-10}, HalfMinutes{30}, {0}}}}};
+    for (const Violation& violation : check(problem, known))
+        FAIL(describe(problem, violation));
+    const auto plan = makePlan(problem);
+    if (!plan) CHECK(plan.error().why == NoPlan::Why::NotFound);
+    if (plan) CHECK(check(problem, plan->schedule).empty());
+}

@@ -215,3 +215,53 @@ TEST_CASE("a plan without skipped work goes as it was made, wherever that work l
     }
     CHECK(days >= 20);
 }
+
+TEST_CASE("whoever is at it at the beginning of a long task is not planned elsewhere") {
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {standing("fry", minutes(40)), handsOn("lay", minutes(5))};
+    problem.tasks[0].hands = {{HalfMinutes{0}, minutes(10), 0, 1, HandsOn::Act::Work}};
+    Schedule schedule;
+    schedule.tasks = {{minutes(-60), minutes(-20), {{minutes(-60), minutes(10), {0}}}},
+                      {minutes(-50), minutes(-45), {{minutes(-50), minutes(5), {0}}}}};
+    std::vector<Actual> actuals(2);
+    actuals[0].start = at(-60);
+    problem.tasks[1].lean = Lean::Early;
+    const auto replanned = replan(problem, schedule, {actuals, at(-59), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->plan.schedule.tasks[1].start >= minutes(-50));
+    REQUIRE(replanned->plan.schedule.tasks[0].pieces.size() == 1);
+    CHECK(replanned->plan.schedule.tasks[0].pieces[0].length == minutes(9));
+}
+
+TEST_CASE("the hands that only take off are kept for when it is ready") {
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {standing("stew", minutes(40)), handsOn("lay", minutes(19))};
+    problem.tasks[0].hands = {{minutes(38), minutes(2), 0, 1, HandsOn::Act::TakeOff}};
+    Schedule schedule;
+    schedule.tasks = {{minutes(-60), minutes(-20), {{minutes(-22), minutes(2), {0}}}},
+                      {minutes(-20), minutes(-1), {{minutes(-20), minutes(19), {0}}}}};
+    std::vector<Actual> actuals(2);
+    actuals[0].start = at(-60);
+    const auto replanned = replan(problem, schedule, {actuals, at(-30), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    REQUIRE(replanned->plan.schedule.tasks[0].pieces.size() == 1);
+    CHECK(replanned->plan.schedule.tasks[0].pieces[0].start == minutes(-22));
+}
+
+TEST_CASE("what waits for the start of split work waits for when it really began, and no more") {
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {handsOn("lay", minutes(20)), standing("chill", minutes(5))};
+    problem.tasks[0].shortestPiece = minutes(2);
+    problem.links = {{0, 1, End::Start, End::Start, minutes(10), std::nullopt}};
+    Schedule schedule;
+    schedule.tasks = {{minutes(-60), minutes(-40), {{minutes(-60), minutes(20), {0}}}},
+                      {minutes(-50), minutes(-45), {}}};
+    std::vector<Actual> actuals(2);
+    actuals[0].start = at(-60);
+    const auto replanned = replan(problem, schedule, {actuals, at(-58), Duration{0}});
+    REQUIRE(replanned.has_value());
+    judge(*replanned);
+    CHECK(replanned->plan.schedule.tasks[1].start >= minutes(-50));
+}

@@ -38,11 +38,13 @@ double readyOf(const event::Ingredient& one, double bought) {
     return bought;
 }
 
-/// Only what a person still has to decide: too few pieces, tables or minutes.
+/// Only what a person still has to decide: too few pieces, tables or minutes, and pieces of which
+/// nobody says how many a portion by weight takes.
 void checkFaults(const Reckoning& all) {
     for (const auto& fault : all.faults) {
         INFO(event::describe(fault));
         CHECK((fault.path.find("/pieces/") != std::string::npos ||
+               fault.path.ends_with("/pack/pieces") ||
                fault.path.find("/count") != std::string::npos ||
                fault.path.find("/kit/equipment") == 0 || fault.path == "/guests/adults"));
     }
@@ -62,6 +64,11 @@ void checkDish(const event::Event& event, std::size_t i, const Reckoning& all) {
     }
     for (std::size_t k = 0; k < figures.ingredients.size(); ++k) {
         const auto& one = dish.serving->ingredients[k];
+        // Nothing is left off the purchase list without a word.
+        CHECK((figures.ingredients[k].weight || figures.ingredients[k].pieces ||
+               std::any_of(all.faults.begin(), all.faults.end(), [&](const auto& fault) {
+                   return fault.path == figures.ingredients[k].path + "/pack/pieces";
+               })));
         if (!figures.ingredients[k].weight) continue;
         const double needed = value(figures.weight) * one.percent / 100.0;
         CHECK(readyOf(one, value(figures.ingredients[k].weight)) >= needed - 1e-6 * needed);
