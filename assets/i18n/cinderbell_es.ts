@@ -55,7 +55,7 @@
     <name>Cautions</name>
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
-        <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
+        <translation>Deciden las normas locales contra incendios y de sanidad y la práctica autorizada.</translation>
     </message>
 </context>
 <context>
@@ -138,7 +138,7 @@
     </message>
     <message>
         <source>Hold to stop</source>
-        <translation>Mantener para parar</translation>
+        <translation>Mantenga pulsado para parar</translation>
     </message>
 </context>
 <context>
@@ -248,7 +248,7 @@
     <name>FieldNumberSheet</name>
     <message>
         <source>Take it</source>
-        <translation>Tomar</translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -335,7 +335,7 @@
     </message>
     <message>
         <source>Hold: skip, on record</source>
-        <translation>Mantenga pulsado: omitir</translation>
+        <translation>Mantenga pulsado: omitir y dejar registro</translation>
     </message>
 </context>
 <context>
@@ -372,7 +372,7 @@
     </message>
     <message>
         <source>Slip of the finger: take it back (%1)</source>
-        <translation>Fue un descuido: retirarlo (%1)</translation>
+        <translation>Fue un descuido: anularlo (%1)</translation>
     </message>
 </context>
 <context>
@@ -387,7 +387,7 @@
     </message>
     <message>
         <source>due</source>
-        <translation>lista</translation>
+        <translation>por sacar</translation>
     </message>
     <message>
         <source>on the cool side</source>
@@ -883,7 +883,7 @@
     </message>
     <message>
         <source>Hold: %1</source>
-        <translation>Mantener: %1</translation>
+        <translation>Mantenga pulsado: %1</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -891,7 +891,7 @@
     </message>
     <message>
         <source>Hold to stop planning: %1</source>
-        <translation>Mantener para parar el plan: %1</translation>
+        <translation>Mantenga pulsado para parar el plan: %1</translation>
     </message>
 </context>
 <context>
@@ -1172,10 +1172,6 @@
         <translation>Pieza anterior</translation>
     </message>
     <message>
-        <source>Back to the board</source>
-        <translation>Volver al tablero</translation>
-    </message>
-    <message>
         <source>Next piece</source>
         <translation>Pieza siguiente</translation>
     </message>
@@ -1447,7 +1443,7 @@
     </message>
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
-        <translation>Deciden las normas locales de incendios y sanidad y la práctica autorizada.</translation>
+        <translation>Deciden las normas locales contra incendios y de sanidad y la práctica autorizada.</translation>
     </message>
     <message>
         <source>Temperature</source>
@@ -1483,10 +1479,10 @@
     </message>
 </context>
 <context>
-    <name>SeveralSheet</name>
+    <name>Sheet</name>
     <message>
-        <source>Back to the board</source>
-        <translation>Volver al tablero</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -1540,7 +1536,7 @@
     </message>
     <message>
         <source>Local fire and health codes and licensed practice decide.</source>
-        <translation>Deciden las normas locales de fuego y sanidad y la práctica autorizada.</translation>
+        <translation>Deciden las normas locales contra incendios y de sanidad y la práctica autorizada.</translation>
     </message>
     <message>
         <source>Demo events</source>
@@ -1587,7 +1583,7 @@
     </message>
     <message>
         <source>Never load warm coals. Ash rides in a metal bin with a lid, outside the cabin. Local fire and health codes decide.</source>
-        <translation>Nunca cargar brasas tibias. La ceniza viaja en un bote de metal con tapa, fuera de la cabina. Deciden las normas locales de fuego y sanidad.</translation>
+        <translation>Nunca cargar brasas tibias. La ceniza viaja en un bote de metal con tapa, fuera de la cabina. Deciden las normas locales contra incendios y de sanidad.</translation>
     </message>
     <message>
         <source>Strike, step by step</source>
@@ -1617,7 +1613,7 @@
     <name>TextSheet</name>
     <message>
         <source>Take it</source>
-        <translation>Tomar</translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -2594,7 +2590,7 @@
     </message>
     <message>
         <source>Line and guests</source>
-        <translation>Línea y personas</translation>
+        <translation>Línea e invitados</translation>
     </message>
     <message>
         <source>now %1</source>
@@ -2684,7 +2680,7 @@
     </message>
     <message>
         <source>due</source>
-        <translation>lista</translation>
+        <translation>por sacar</translation>
     </message>
     <message>
         <source>pulled</source>
@@ -2768,7 +2764,7 @@
     </message>
     <message>
         <source>%1 on it, %2 due</source>
-        <translation>Puestas: %1 · listas: %2</translation>
+        <translation>Puestas: %1 · por sacar: %2</translation>
     </message>
     <message>
         <source>%1 on it</source>
@@ -2847,15 +2843,15 @@
     <name>cinder::face::FoodClosing</name>
     <message>
         <source>Cold holding</source>
-        <translation>Espera fría</translation>
+        <translation>Mantenimiento en frío</translation>
     </message>
     <message>
         <source>Hot holding</source>
-        <translation>Espera caliente</translation>
+        <translation>Mantenimiento en caliente</translation>
     </message>
     <message>
         <source>Hot holding of whole roasts</source>
-        <translation>Espera caliente de asados enteros</translation>
+        <translation>Mantenimiento en caliente de asados enteros</translation>
     </message>
     <message>
         <source>Air around shell eggs</source>
@@ -3094,7 +3090,7 @@
     </message>
     <message>
         <source>Leaves temperature control</source>
-        <translation>Deja el control de temperatura</translation>
+        <translation>Dejarlo solo con límite de tiempo</translation>
     </message>
     <message>
         <source>a time limit starts, then discard</source>
@@ -3236,7 +3232,7 @@
     </message>
     <message>
         <source>taken back at once; does not count</source>
-        <translation>retirado enseguida; no cuenta</translation>
+        <translation>anulado enseguida; no cuenta</translation>
     </message>
     <message>
         <source>corrects an earlier entry: %1</source>
@@ -3373,11 +3369,11 @@
     </message>
     <message>
         <source>Held hot</source>
-        <translation>Mantenido caliente</translation>
+        <translation>Mantenido en caliente</translation>
     </message>
     <message>
         <source>Held cold</source>
-        <translation>Mantenido frío</translation>
+        <translation>Mantenido en frío</translation>
     </message>
     <message>
         <source>Cooling</source>
@@ -3729,7 +3725,7 @@
     </message>
     <message>
         <source>how many guests take it</source>
-        <translation>cuántas personas lo toman</translation>
+        <translation>cuántos invitados lo toman</translation>
     </message>
     <message>
         <source>what it is made of</source>
@@ -3885,15 +3881,15 @@
     </message>
     <message>
         <source>%1 guests, no children</source>
-        <translation>%1 personas, sin niños</translation>
+        <translation>%1 invitados, sin niños</translation>
     </message>
     <message>
         <source>%1 guests, 1 of them a child</source>
-        <translation>%1 personas, 1 de ellas niño</translation>
+        <translation>%1 invitados, 1 de ellos niño</translation>
     </message>
     <message>
         <source>%1 guests, %2 of them children</source>
-        <translation>%1 personas, %2 de ellas niños</translation>
+        <translation>%1 invitados, %2 de ellos niños</translation>
     </message>
 </context>
 <context>
@@ -4027,7 +4023,7 @@
     </message>
     <message>
         <source>In the eyes of the food code</source>
-        <translation>Según el código de alimentos</translation>
+        <translation>Según el código alimentario</translation>
     </message>
     <message>
         <source>Contains</source>
@@ -4067,7 +4063,7 @@
     </message>
     <message>
         <source>Seconds</source>
-        <translation>Repeticiones</translation>
+        <translation>Segundas porciones</translation>
     </message>
     <message>
         <source>It stands in</source>
@@ -4079,7 +4075,7 @@
     </message>
     <message>
         <source>Depth of the pan</source>
-        <translation>Hondura de la charola</translation>
+        <translation>Profundidad de la charola</translation>
     </message>
     <message>
         <source>It holds</source>
@@ -4208,7 +4204,7 @@
     </message>
     <message>
         <source>This device writes no files.</source>
-        <translation>Este dispositivo no escribe archivos.</translation>
+        <translation>Este aparato no escribe archivos.</translation>
     </message>
 </context>
 <context>
@@ -4493,7 +4489,7 @@
     </message>
     <message>
         <source>To the line</source>
-        <translation>A la fila</translation>
+        <translation>A la línea</translation>
     </message>
     <message>
         <source>%1, gone</source>
@@ -4673,10 +4669,6 @@
 <context>
     <name>cinder::face::Strike</name>
     <message>
-        <source>Fire safe</source>
-        <translation>Fuego seguro</translation>
-    </message>
-    <message>
         <source>Not yet: %1</source>
         <translation>Todavía no: %1</translation>
     </message>
@@ -4687,10 +4679,6 @@
     <message>
         <source>All is done at the fire. Ash counts as hot for 48 hours.</source>
         <translation>Todo hecho en el fuego. La ceniza cuenta como caliente 48 horas.</translation>
-    </message>
-    <message>
-        <source>Leftovers decided</source>
-        <translation>Sobras decididas</translation>
     </message>
     <message>
         <source>To the record</source>
@@ -4717,20 +4705,12 @@
         <translation>registro sin firmar</translation>
     </message>
     <message>
-        <source>Everything aboard</source>
-        <translation>Todo a bordo</translation>
-    </message>
-    <message>
         <source>To the van</source>
         <translation>A la camioneta</translation>
     </message>
     <message>
         <source>%1 of %2 back in the van</source>
         <translation>%1 de %2 de vuelta en la camioneta</translation>
-    </message>
-    <message>
-        <source>Site left clean</source>
-        <translation>Lugar limpio</translation>
     </message>
     <message>
         <source>Everything is done</source>
@@ -4741,16 +4721,32 @@
         <translation>Ya se puede dejar el lugar.</translation>
     </message>
     <message>
-        <source>Do not leave yet. Open: %1.</source>
-        <translation>Todavía no se vayan. Pendiente: %1.</translation>
-    </message>
-    <message>
         <source>No step asks for it: look at the coals yourself. Ash counts as hot for 48 hours.</source>
         <translation>Ningún paso lo pide: revise usted las brasas. La ceniza cuenta como caliente 48 horas.</translation>
     </message>
     <message>
         <source>No step asks for it: look around yourself.</source>
         <translation>Ningún paso lo pide: revise usted el lugar.</translation>
+    </message>
+    <message>
+        <source>Fire</source>
+        <translation>Fuego</translation>
+    </message>
+    <message>
+        <source>Leftovers</source>
+        <translation>Sobras</translation>
+    </message>
+    <message>
+        <source>Van</source>
+        <translation>Camioneta</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Do not leave yet. Still to do: %1.</source>
+        <translation>Todavía no se vayan. Pendiente: %1.</translation>
     </message>
 </context>
 <context>
@@ -4948,7 +4944,7 @@
     </message>
     <message>
         <source>Pulled: %1</source>
-        <translation>Retirado: %1</translation>
+        <translation>Sacado: %1</translation>
     </message>
     <message>
         <source>Moved on the grate: %1</source>

@@ -30,7 +30,7 @@ struct CarryOver {
 struct PieceForecast {
     PieceNumber number;
     /// When the coldest place reaches the pull target. Nothing when the piece is off the grate, or
-    /// when even a fire at the hot end of what is believed would not bring it there in four hours.
+    /// when the fire as it is likeliest to be would not bring it there in four hours.
     std::optional<Band<Instant>> pull;
     std::optional<CarryOver> carryOver;  ///< from the likely pull, or the real one
 };

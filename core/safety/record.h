@@ -21,7 +21,7 @@ inline constexpr Duration kSlip = std::chrono::minutes{1};
 struct FireAnswer {
     FireItem item = FireItem::Extinguisher;
     std::optional<Instant> ready;
-    std::optional<Instant> skipped;  ///< passed over, and not made good since
+    std::optional<Instant> skipped;  ///< passed over; what is made good later is `ready` too
     std::string reason;
     [[nodiscard]] bool isAnswered() const { return ready || skipped; }
     friend bool operator==(const FireAnswer&, const FireAnswer&) = default;

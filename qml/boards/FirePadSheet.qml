@@ -23,8 +23,7 @@ Sheet {
         PressPlate {
             width: parent.width - way.width - Space.gap
             tone: root.fire.pad.isReady ? "ember" : "plain"
-            enabled: root.fire.pad.isReady
-            opacity: enabled ? 1 : 0.4
+            isOff: !root.fire.pad.isReady
             text: qsTr("Note it")
             onClicked: root.fire.noteNumber()
         }

@@ -13,6 +13,7 @@ Sheet {
     readonly property bool isNarrow: root.width < root.height
     title: root.piece.title
     span: Space.column * 1.7
+    hasWayOut: true
     onClosed: root.fire.close()
 
     Grid {

@@ -39,13 +39,13 @@ Column {
         PressPlate { width: root.share; height: Space.touch; size: Type.body; text: qsTr("Looks done"); onClicked: root.fire.judge(true) }
         PressPlate { width: root.share; height: Space.touch; size: Type.body; text: qsTr("Not yet"); onClicked: root.fire.judge(false) }
     }
-    PressPlate {
-        width: parent.width
-        height: Space.touch
-        visible: root.fire.piece.canTouch
-        size: Type.body
-        text: root.fire.piece.moveVerb
-        onClicked: root.fire.move()
+    Row {
+        spacing: Space.gap
+        readonly property real side: root.fire.piece.canTouch ? Space.touch : root.share
+
+        PressPlate { width: parent.side; glyph: Icons.back; Accessible.name: qsTr("Piece before"); onClicked: root.fire.step(-1) }
+        PressPlate { width: root.width - 2 * parent.side - 2 * parent.spacing; visible: root.fire.piece.canTouch; size: Type.body; text: root.fire.piece.moveVerb; onClicked: root.fire.move() }
+        PressPlate { width: parent.side; glyph: Icons.forward; Accessible.name: qsTr("Next piece"); onClicked: root.fire.step(1) }
     }
     UndoBar {
         width: parent.width
@@ -53,12 +53,5 @@ Column {
         noted: root.day.line.undo
         remaining: root.day.undoLeft
         onClicked: root.day.undo()
-    }
-    Row {
-        spacing: Space.gap
-
-        PressPlate { id: before; glyph: Icons.back; Accessible.name: qsTr("Piece before"); onClicked: root.fire.step(-1) }
-        PressPlate { width: root.width - before.width - after.width - 2 * Space.gap; tone: "water"; size: Type.body; text: qsTr("Back to the board"); onClicked: root.fire.close() }
-        PressPlate { id: after; glyph: Icons.forward; Accessible.name: qsTr("Next piece"); onClicked: root.fire.step(1) }
     }
 }

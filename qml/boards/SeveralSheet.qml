@@ -14,14 +14,14 @@ Sheet {
     readonly property Fire fire: root.day.fire
     title: root.fire.sheetTitle
     span: Space.column * 1.7
+    hasWayOut: true
     onClosed: root.fire.close()
 
     PressPlate {
         width: parent.width
         height: Space.hurried
         tone: root.fire.canPullSeveral ? "ember" : "plain"
-        enabled: root.fire.canPullSeveral
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.fire.canPullSeveral
         glyph: Icons.pull
         text: root.fire.severalVerb
         onClicked: root.fire.pullSeveral()
@@ -40,10 +40,5 @@ Sheet {
 
             PieceTile { id: tile; width: pieces.share; onClicked: root.fire.choose(tile.key) }
         }
-    }
-    Row {
-        width: parent.width
-        spacing: Space.gap
-        PressPlate { width: parent.width; tone: "water"; size: Type.body; text: qsTr("Back to the board"); onClicked: root.fire.close() }
     }
 }

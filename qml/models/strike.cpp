@@ -60,7 +60,7 @@ Strike::Strike(Door& door, const Settings& settings, QObject* parent)
 
 /// The fire is safe when somebody has done all that is to be done at it; a task left out is said.
 LeavingRow Strike::fire(const app::Snapshot& day) const {
-    LeavingRow row{QStringLiteral("fire"), tr("Fire safe"), {}, {}, {}, {}};
+    LeavingRow row{QStringLiteral("fire"), tr("Fire"), {}, {}, {}, {}};
     const auto stations = fireStations(day);
     const auto* open = firstOpen(day, stations, true);
     // An event without fire has nothing to make safe; one whose plan says nothing of it has.
@@ -85,7 +85,7 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
 
 /// Every pan that the record knows is discarded, cooling, or may be kept; the record is signed.
 LeavingRow Strike::food(const app::Snapshot& day) {
-    LeavingRow row{QStringLiteral("food"),   tr("Leftovers decided"), {}, {},
+    LeavingRow row{QStringLiteral("food"),   tr("Leftovers"),    {}, {},
                    QStringLiteral("record"), tr("To the record")};
     int keep = 0, cool = 0, discard = 0;
     for (const app::FoodPanCard& card : day.food.pans) {
@@ -106,7 +106,7 @@ LeavingRow Strike::food(const app::Snapshot& day) {
 }
 
 LeavingRow Strike::van() const {
-    LeavingRow row{QStringLiteral("van"),  tr("Everything aboard"), {}, {},
+    LeavingRow row{QStringLiteral("van"),  tr("Van"),       {}, {},
                    QStringLiteral("load"), tr("To the van")};
     int back = 0, all = 0;
     if (const auto lists = door_.lists().lists())
@@ -121,7 +121,7 @@ LeavingRow Strike::van() const {
 }
 
 LeavingRow Strike::site(const app::Snapshot& day) const {
-    LeavingRow row{QStringLiteral("site"), tr("Site left clean"), {}, {}, {}, {}};
+    LeavingRow row{QStringLiteral("site"), tr("Site"), {}, {}, {}, {}};
     const auto stations = fireStations(day);
     const auto* open = firstOpen(day, stations, false);
     const bool isAsked = hasStrike(day, stations, false);
@@ -139,12 +139,12 @@ void Strike::show(const std::shared_ptr<const app::Snapshot>& day) {
     if (day) {
         rows = {fire(*day), food(*day), van(), site(*day)};
         for (const LeavingRow& row : rows)
-            if (row.mark == QLatin1String("late")) missing << row.title;
+            if (row.mark == QLatin1String("late")) missing << row.title.toLower();
     }
     const bool mayLeave = day && missing.isEmpty();
     const QString verdict =
         mayLeave ? tr("The site may be left.")
-                 : tr("Do not leave yet. Open: %1.").arg(missing.join(QStringLiteral(", ")));
+                 : tr("Do not leave yet. Still to do: %1.").arg(missing.join(QStringLiteral(", ")));
     lines_.show(std::move(rows));
     if (mayLeave == mayLeave_ && verdict == verdict_) return;
     mayLeave_ = mayLeave;

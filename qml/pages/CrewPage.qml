@@ -59,8 +59,7 @@ Item {
                 }
                 PressPlate {
                     width: plates.share
-                    enabled: !root.crew.isPlanning && !root.isReadOnly
-                    opacity: enabled ? 1 : 0.4
+                    isOff: root.crew.isPlanning || root.isReadOnly
                     glyph: Icons.plus
                     text: qsTr("Somebody comes")
                     onClicked: root.crew.add([])
@@ -95,8 +94,7 @@ Item {
             visible: !root.crew.isPlanning
             tone: root.crew.change === "" ? "plain" : "ember"
             glyph: Icons.bell
-            enabled: root.crew.change !== "" && !root.isReadOnly
-            opacity: enabled ? 1 : 0.4
+            isOff: root.crew.change === "" || root.isReadOnly
             text: qsTr("Plan the rest for them")
             onClicked: root.crew.plan()
         }

@@ -24,8 +24,7 @@ Sheet {
         width: parent.width
         tone: "water"
         text: qsTr("Take it")
-        enabled: root.entry.isReady
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.entry.isReady
         onClicked: { root.editor.setNumber(root.key, root.entry.value); root.closed() }
     }
 }

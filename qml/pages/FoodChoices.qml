@@ -55,6 +55,6 @@ Column {
 
         Label { width: parent.width; text: qsTr("Or in words of your own") }
         LineField { id: own; objectName: "ownWords"; width: parent.width; Accessible.name: qsTr("Or in words of your own"); onAccepted: root.entry.sayInWords(own.text) }
-        PressPlate { width: parent.width; enabled: own.text.trim() !== ""; opacity: enabled ? 1 : 0.4; tone: "water"; text: qsTr("Write down"); onClicked: root.entry.sayInWords(own.text) }
+        PressPlate { width: parent.width; isOff: own.text.trim() === ""; tone: "water"; text: qsTr("Write down"); onClicked: root.entry.sayInWords(own.text) }
     }
 }

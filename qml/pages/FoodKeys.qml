@@ -43,8 +43,7 @@ Grid {
             tone: "ember"
             glyph: Icons.tick
             size: Type.title
-            enabled: root.entry.number.isReady
-            opacity: enabled ? 1 : 0.4
+            isOff: !root.entry.number.isReady
             text: qsTr("Write down")
             onClicked: root.entry.save()
         }
@@ -58,8 +57,7 @@ Grid {
         tone: "ember"
         glyph: Icons.tick
         size: Type.title
-        enabled: root.entry.number.isReady
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.entry.number.isReady
         text: qsTr("Write down")
         onClicked: root.entry.save()
     }

@@ -31,7 +31,7 @@ Item {
         y: root.height - Space.touch
         spacing: Space.small
 
-        PressPlate { width: Space.touch; glyph: Icons.minus; enabled: root.canLess; opacity: enabled ? 1 : 0.4; Accessible.name: qsTr("Less: %1").arg(root.name); onClicked: root.step(-1) }
+        PressPlate { width: Space.touch; glyph: Icons.minus; isOff: !root.canLess; Accessible.name: qsTr("Less: %1").arg(root.name); onClicked: root.step(-1) }
         PressPlate {
             width: root.room - 2 * (Space.touch + Space.small)
             text: root.value
@@ -40,6 +40,6 @@ Item {
             Accessible.name: root.name + ": " + root.value
             onClicked: root.ask()
         }
-        PressPlate { width: Space.touch; glyph: Icons.plus; enabled: root.canMore; opacity: enabled ? 1 : 0.4; Accessible.name: qsTr("More: %1").arg(root.name); onClicked: root.step(1) }
+        PressPlate { width: Space.touch; glyph: Icons.plus; isOff: !root.canMore; Accessible.name: qsTr("More: %1").arg(root.name); onClicked: root.step(1) }
     }
 }

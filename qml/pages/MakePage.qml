@@ -42,7 +42,7 @@ Item {
             Label { width: parent.width; text: root.editor.title; size: root.isNarrow ? Type.body : Type.title; isStrong: true; maximumLineCount: 8 }
             Label { width: parent.width; visible: !root.isNarrow; text: root.isOpen ? root.editor.name : root.editor.when; size: Type.small; color: Theme.ash }
         }
-        PressPlate { id: back; anchors.right: parent.right; anchors.rightMargin: Space.margin; y: Space.small; width: root.isNarrow ? Space.touch : implicitWidth; glyph: Icons.undo; text: root.isNarrow ? "" : qsTr("Undo"); enabled: root.editor.canUndo; opacity: enabled ? 1 : 0.4; Accessible.name: qsTr("Undo the last change"); onClicked: root.editor.undo() }
+        PressPlate { id: back; anchors.right: parent.right; anchors.rightMargin: Space.margin; y: Space.small; width: root.isNarrow ? Space.touch : implicitWidth; glyph: Icons.undo; text: root.isNarrow ? "" : qsTr("Undo"); isOff: !root.editor.canUndo; Accessible.name: qsTr("Undo the last change"); onClicked: root.editor.undo() }
     }
     Repeater {
         model: !root.isNarrow || !root.isOpen ? 1 : 0
@@ -89,8 +89,8 @@ Item {
             visible: !root.isNarrow || !root.isOpen
             tone: root.editor.isPlanning ? "plain" : "ember"
             glyph: Icons.bell
-            enabled: root.editor.isWhole && !root.editor.isPlanning
-            opacity: root.editor.isWhole ? 1 : 0.4
+            isOff: !root.editor.isWhole
+            enabled: !isOff && !root.editor.isPlanning
             text: root.editor.isPlanning ? qsTr("Planning…") : qsTr("Plan it")
             onClicked: root.editor.plan()
         }

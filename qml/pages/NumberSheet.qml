@@ -15,8 +15,7 @@ Sheet {
     PressPlate {
         width: parent.width
         tone: "water"
-        enabled: root.entry.isReady
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.entry.isReady
         text: qsTr("Keep")
         onClicked: root.keep()
     }

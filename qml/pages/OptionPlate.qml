@@ -42,8 +42,7 @@ Item {
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         visible: !held.visible
-        enabled: root.canAccept
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.canAccept
         size: Type.body
         text: qsTr("Do this")
         Accessible.name: qsTr("Do this: %1").arg(root.text)
@@ -58,8 +57,7 @@ Item {
         width: touch.width
         height: touch.height
         visible: root.isHeld || root.isBeingPlanned
-        enabled: root.canAccept || root.isBeingPlanned
-        opacity: enabled ? 1 : 0.4
+        isOff: !root.canAccept && !root.isBeingPlanned
         text: root.isBeingPlanned ? qsTr("Stop") : qsTr("Hold")
         Accessible.name: root.isBeingPlanned ? qsTr("Hold to stop planning: %1").arg(root.text) : qsTr("Hold: %1").arg(root.text)
         onHeld: root.isBeingPlanned ? root.stop() : root.accept()

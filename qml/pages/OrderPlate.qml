@@ -74,8 +74,8 @@ Item {
             spacing: Space.apart
             readonly property real share: (root.width - 2 * Space.small - Space.apart) / 2
 
-            PressPlate { width: parent.share; enabled: root.canGoEarlier; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: root.width > Space.column ? Icons.back : ""; text: qsTr("Earlier"); onClicked: root.move(-1) }
-            PressPlate { width: parent.share; enabled: root.canGoLater; opacity: enabled ? 1 : 0.4; size: Type.body; glyph: root.width > Space.column ? Icons.forward : ""; text: qsTr("Later"); onClicked: root.move(1) }
+            PressPlate { width: parent.share; isOff: !root.canGoEarlier; size: Type.body; glyph: root.width > Space.column ? Icons.back : ""; text: qsTr("Earlier"); onClicked: root.move(-1) }
+            PressPlate { width: parent.share; isOff: !root.canGoLater; size: Type.body; glyph: root.width > Space.column ? Icons.forward : ""; text: qsTr("Later"); onClicked: root.move(1) }
         }
     }
 }

@@ -83,10 +83,12 @@ Item {
 
             Remark { width: parent.width; text: root.papers.said; glyph: root.papers.isWritten ? Icons.tick : Icons.caution; tint: root.papers.isWritten ? Theme.ink : Theme.ember; lines: 8 }
             Row {
+                id: keys
                 spacing: Space.gap
+                readonly property real share: root.isNarrow && root.papers.hasTable ? (acts.width - spacing) / 2 : 0
 
-                PressPlate { tone: "ember"; text: qsTr("Write PDF"); onClicked: root.papers.writePdf() }
-                PressPlate { visible: root.papers.hasTable; text: qsTr("Write CSV"); onClicked: root.papers.writeCsv() }
+                PressPlate { width: keys.share > 0 ? keys.share : implicitWidth; tone: "ember"; text: qsTr("Write PDF"); onClicked: root.papers.writePdf() }
+                PressPlate { width: keys.share > 0 ? keys.share : implicitWidth; visible: root.papers.hasTable; text: qsTr("Write CSV"); onClicked: root.papers.writeCsv() }
             }
         }
     }

@@ -77,7 +77,7 @@ Item {
             text: root.name
             size: Type.small
             lineHeight: 0.9
-            wrapMode: Text.WordWrap
+            wrapMode: Text.Wrap  // a word longer than the stretch is broken, not cut
             maximumLineCount: Math.max(1, Math.floor(height / (Type.small * 1.15)))
             color: root.isOver ? Theme.ash : Theme.ink
         }

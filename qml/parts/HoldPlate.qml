@@ -6,6 +6,8 @@ import Cinderbell.Theme
 T.AbstractButton {
     id: root
 
+    /// Nothing to be done with it now: an outline, its word as readable as ever.
+    property bool isOff: false
     signal held()
 
     readonly property TextMetrics extent: TextMetrics {
@@ -16,6 +18,7 @@ T.AbstractButton {
     }
     property real filled: 0
 
+    enabled: !root.isOff
     implicitWidth: Math.ceil(root.extent.advanceWidth) + 2 + 2 * Space.margin
     implicitHeight: Space.touch
     Accessible.role: Accessible.Button
@@ -25,10 +28,10 @@ T.AbstractButton {
     onPressedChanged: root.pressed ? root.filling.restart() : root.filling.stop()
 
     background: Rectangle {
-        color: Theme.plate
+        color: root.isOff ? Theme.none : Theme.plate
         radius: Space.corner
         border.width: Space.line
-        border.color: Theme.ash
+        border.color: root.isOff ? Theme.hairline : Theme.ash
         clip: true
 
         Rectangle {

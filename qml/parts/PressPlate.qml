@@ -12,18 +12,23 @@ T.AbstractButton {
     property int size: Type.lead
     property bool isStacked: false
     property bool isLeading: false
+    /// Nothing to be done with it now: an outline, its word as readable as ever.
+    property bool isOff: false
     readonly property TextMetrics extent: TextMetrics {
         font.family: Type.strongFamily
         font.weight: Type.strong
         font.pixelSize: root.size
         text: root.text
     }
-    readonly property bool isFilled: root.tone === "ember" || root.tone === "water"
-    readonly property color ground: root.tone === "ember" ? Theme.ember
-        : root.tone === "water" ? Theme.water
-        : root.tone === "quiet" ? Theme.none : Theme.plate
-    readonly property color ink: root.tone === "ember" ? Theme.emberInk
+    readonly property bool isFilled: !root.isOff && (root.tone === "ember" || root.tone === "water")
+    readonly property color ground: root.isOff || root.tone === "quiet" ? Theme.none
+        : root.tone === "ember" ? Theme.ember
+        : root.tone === "water" ? Theme.water : Theme.plate
+    readonly property color ink: root.isOff ? Theme.ash
+        : root.tone === "ember" ? Theme.emberInk
         : root.tone === "water" ? Theme.waterInk : Theme.ink
+
+    enabled: !root.isOff
 
     implicitWidth: Math.max(Space.touch, Math.ceil(root.extent.advanceWidth) + 2 + 2 * Space.margin
                             + (root.glyph !== "" && !root.isStacked ? Space.icon * 1.25 + Space.gap : 0))
@@ -37,7 +42,7 @@ T.AbstractButton {
         color: root.ground
         radius: Space.corner
         border.width: root.tone === "quiet" ? 0 : Space.line
-        border.color: root.isFilled ? root.ground : Theme.edge
+        border.color: root.isOff ? Theme.hairline : root.isFilled ? root.ground : Theme.edge
 
         Rectangle {
             anchors.fill: parent

@@ -10,6 +10,8 @@ Item {
     required property string title
     /// Not wider than this.
     property real span: Space.column * 1.4
+    /// A key beside the title that closes it: for what may be longer than the screen.
+    property bool hasWayOut: false
     signal closed()
 
     Accessible.role: Accessible.Dialog
@@ -27,32 +29,50 @@ Item {
         anchors.bottom: parent.bottom
         width: Math.min(parent.width, root.span)
         // The dimmed strip above stays: touching it closes the sheet.
-        height: Math.min(body.height + 2 * Space.wide, parent.height - Space.wide)
+        height: Math.min(head.height + body.height + 2 * Space.wide + body.spacing, parent.height - Space.wide)
         color: Theme.ground
         border.width: Space.line
         border.color: Theme.edge
 
         MouseArea { anchors.fill: parent }
+        Item {
+            id: head
+            x: Space.margin
+            y: root.hasWayOut ? Space.gap : Space.wide
+            width: parent.width - 2 * Space.margin
+            height: root.hasWayOut ? way.height : title.height
+
+            Label {
+                id: title
+                anchors.verticalCenter: parent.verticalCenter
+                width: parent.width - (root.hasWayOut ? way.width + Space.gap : 0)
+                text: root.title
+                size: Type.title
+                isStrong: true
+            }
+            PressPlate {
+                id: way
+                anchors.right: parent.right
+                visible: root.hasWayOut
+                glyph: Icons.cross
+                Accessible.name: qsTr("Close")
+                onClicked: root.closed()
+            }
+        }
         Flickable {
             anchors.fill: parent
             anchors.margins: Space.line
-            contentHeight: body.height + 2 * Space.wide
+            anchors.topMargin: head.y + head.height
+            contentHeight: body.height + Space.wide + body.spacing
             interactive: contentHeight > height
             clip: true
 
             Column {
                 id: body
                 x: Space.margin
-                y: Space.wide
+                y: spacing
                 width: parent.width - 2 * Space.margin
                 spacing: Space.gap
-
-                Label {
-                    width: parent.width
-                    text: root.title
-                    size: Type.title
-                    isStrong: true
-                }
             }
         }
     }

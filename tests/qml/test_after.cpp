@@ -45,14 +45,14 @@ void endByTouch(const Glass& glass) {
     playUntil(walk, std::chrono::minutes(50));
 
     walk.goOn(text("More"), text("Strike"));
-    CHECK(saying(walk, "Do not leave yet. Open: Fire safe") != nullptr);
+    CHECK(saying(walk, "Do not leave yet. Still to do: fire") != nullptr);
     CHECK(saying(walk, "Not yet:") != nullptr);
     walk.touch(walk.button(text("To the van")));
     CHECK(saying(walk, "back in the van") != nullptr);
 
     playUntil(walk, std::chrono::hours(4));
     walk.goOn(text("More"), text("Strike"));
-    CHECK(saying(walk, "Do not leave yet. Open: Fire safe") == nullptr);
+    CHECK(saying(walk, "Do not leave yet. Still to do: fire") == nullptr);
     CHECK(saying(walk, "All is done at the fire") != nullptr);
 
     walk.goOn(text("More"), text("Debrief"));

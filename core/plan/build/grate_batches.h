@@ -33,7 +33,7 @@ struct GrateBatch {
                                                    const event::Dish& dish,
                                                    const event::Step& step);
 
-/// How many batches that is, without laying them out.
+/// How many batches that is.
 [[nodiscard]] std::size_t grateBatchCount(const event::Event& event, const event::Dish& dish,
                                           const event::Step& step);
 

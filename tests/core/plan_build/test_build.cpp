@@ -6,6 +6,8 @@
 #include "event/json.h"
 #include "event/words.h"
 #include "plan/build/build.h"
+#include "plan/build/grate_batches.h"
+#include "plan/fault.h"
 
 using namespace cinder;
 using plan::End;
@@ -159,6 +161,25 @@ TEST_CASE("Batches take their real length of the grate and never more than there
     CHECK(grate.capacity == 1550);
     // 8 legs in 4 rows of 2: 4 x 320 and 3 gaps, and one gap to the neighbour.
     CHECK(cook.uses[0].units == 4 * 320 + 3 * 20 + 20);
+}
+
+TEST_CASE("A batch that just fills its grate is not too big for being rounded up") {
+    auto event = load("demo-data/orchard-harvest-lunch.json");
+    event::Grate& grate = event.kit.grates.front();
+    grate.coolSide = Length{};
+    grate.gap = Length::fromMillimetres(12.7);
+    const auto lamb = std::find_if(event.menu.begin(), event.menu.end(),
+                                   [](const auto& dish) { return dish.id == DishId("lamb"); });
+    lamb->pieces->length = Length::fromMillimetres(279.4);
+    const auto step = std::find_if(lamb->method.begin(), lamb->method.end(),
+                                   [](const auto& one) { return !one.onGrates.empty(); });
+    grate.length = plan::grateBatches(event, *lamb, *step).front().usedLength;
+    const auto problem = problemOf(event);
+    const auto& cook = taskOf(problem, "lamb/cook/1");
+    const auto capacity = problem.resources[std::size_t(cook.uses[0].resource)].capacity;
+    REQUIRE((grate.length + grate.gap).millimetres() > capacity);  // rounded down
+    CHECK(cook.uses[0].units == capacity);
+    CHECK_FALSE(plan::findFault(problem));
 }
 
 TEST_CASE("A dish that would need more batches than a day has is refused") {

@@ -74,3 +74,22 @@ TEST_CASE("What several dishes use is bought together") {
     CHECK(oil->need.amount.value == parts);
     CHECK(oil->toBuy.amount == quantity::Amount{1, quantity::Unit::Packs});
 }
+
+TEST_CASE("Charcoal is for the grate that is filled first, whichever stands first in the kit") {
+    event::Event event = test::orchard();
+    event::Grate second = event.kit.grates.front();
+    second.id = ResourceId("second");
+    event.kit.grates.insert(event.kit.grates.begin(), second);
+    for (event::Dish& dish : event.menu)
+        for (event::Step& step : dish.method)
+            if (!step.onGrates.empty()) step.onGrates = {ResourceId("grate"), second.id};
+    const auto all = reckon(event);
+    REQUIRE(quantity::findFigure(all, "coal/grate"));
+    const double first = quantity::findFigure(all, "coal/grate")->amount.value;
+    const auto* other = quantity::findFigure(all, "coal/second");
+    CHECK((!other || other->amount.value <= first));
+    // What is known of the plan counts: nothing is on the grate that was filled first.
+    quantity::FromPlan plan;
+    plan.cooking[second.id] = std::chrono::hours{1};
+    CHECK(quantity::findFigure(reckon(event, plan), "coal/second"));
+}
