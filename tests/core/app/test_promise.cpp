@@ -37,6 +37,24 @@ TEST_CASE("a promise with time to spare needs no remedy") {
     CHECK(promise.explanation.remedies.empty());
 }
 
+TEST_CASE("more time is no remedy for a step that must be over so long after the arrival") {
+    auto event = arrivingLater(0min);
+    const auto unload = std::find_if(event.work.begin(), event.work.end(),
+                                     [](const auto& step) { return step.id == StepId("unload"); });
+    REQUIRE(unload != event.work.end());
+    // It takes longer than that, and whatever time there is more comes before the arrival.
+    unload->latestFinish =
+        event::Moment{event::Moment::Anchor::Arrival, unload->duration.usual / 2};
+    const auto promise = app::reckonPromise(event, {{200, std::nullopt}, 1, nullptr, nullptr});
+    REQUIRE(promise);
+    REQUIRE_FALSE(promise->explanation.remedies.empty());
+    for (const auto& remedy : promise->explanation.remedies) {
+        using Kind = plan::Remedy::Kind;
+        if (remedy.kind == Kind::EarlierArrival || remedy.kind == Kind::LaterServe)
+            CHECK_FALSE(remedy.isEnough);
+    }
+}
+
 TEST_CASE("a remedy that is not on the list is refused") {
     const auto refused = app::accepted(reckoned(arrivingLater(0min)), 0);
     REQUIRE_FALSE(refused);
