@@ -3396,22 +3396,6 @@
         <translation>Desecharlo</translation>
     </message>
     <message>
-        <source>From hot holding, 4 h</source>
-        <translation>De la espera caliente, 4 h</translation>
-    </message>
-    <message>
-        <source>From cold holding, 4 h</source>
-        <translation>De la espera fría, 4 h</translation>
-    </message>
-    <message>
-        <source>Freshly cut or opened, 4 h</source>
-        <translation>Recién cortado o abierto, 4 h</translation>
-    </message>
-    <message>
-        <source>From cold holding, 6 h, measured all along</source>
-        <translation>De la espera fría, 6 h, midiendo siempre</translation>
-    </message>
-    <message>
         <source>Keep it cold</source>
         <translation>Guardarlo frío</translation>
     </message>
@@ -3526,6 +3510,22 @@
     <message>
         <source>reaches %1 in about %2, at the earliest %3: measure before</source>
         <translation>llega a %1 en unos %2, lo más pronto a las %3: mida antes</translation>
+    </message>
+    <message>
+        <source>From hot holding, %1</source>
+        <translation>Al salir del calor, %1</translation>
+    </message>
+    <message>
+        <source>From cold holding, %1</source>
+        <translation>Al salir del frío, %1</translation>
+    </message>
+    <message>
+        <source>Freshly cut or opened, %1</source>
+        <translation>Recién cortado o abierto, %1</translation>
+    </message>
+    <message>
+        <source>From cold holding, %1, measured all along</source>
+        <translation>Al salir del frío, %1, midiendo todo el tiempo</translation>
     </message>
 </context>
 <context>
@@ -4747,6 +4747,10 @@
     <message>
         <source>Do not leave yet. Still to do: %1.</source>
         <translation>Todavía no se vayan. Pendiente: %1.</translation>
+    </message>
+    <message>
+        <source>Left out: %1. Look around before you go.</source>
+        <translation>Omitido: %1. Revisar el lugar antes de irse.</translation>
     </message>
 </context>
 <context>

@@ -267,6 +267,11 @@ std::shared_ptr<const Snapshot> Session::look() {
     return s.seen;
 }
 
+Instant Session::deviceTime() {
+    state_->clock.compare();
+    return state_->clock.wallOfNewEvent();
+}
+
 Instant Session::now() {
     state_->clock.compare();
     return state_->now();

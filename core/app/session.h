@@ -291,6 +291,8 @@ class Session {
     [[nodiscard]] std::shared_ptr<const Snapshot> look();
     /// The event's time now: the device's, or the rehearsal's. Not moved by setting the wall clock.
     [[nodiscard]] Instant now();
+    /// The device's, whatever is rehearsed or written under a wrong clock: for what is no event.
+    [[nodiscard]] Instant deviceTime();
     /// A person says that the wall clock, which jumped, is now right: from here on it is followed.
     void followWallClock();
 

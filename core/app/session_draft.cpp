@@ -86,8 +86,8 @@ Result<EventId, Refusal> Session::newDraft(const NewEvent& wanted) {
         const auto operations = state_->store.read(*wanted.from);
         if (!operations) return fail(refusalFor(operations.error()));
         if (auto rules = localRulesIn(*operations, state_->documents))
-            bodies.emplace_back(
-                safety::Fact{safety::LocalRulesNamed{*std::move(rules), state_->now()}});
+            bodies.emplace_back(safety::Fact{
+                safety::LocalRulesNamed{*std::move(rules), state_->clock.wallOfNewEvent()}});
     }
     bodies.emplace_back(journal::EventDrafted{std::move(document), {}});
     if (auto stored = state_->recordAll(id, std::move(bodies)); !stored)

@@ -284,11 +284,15 @@ std::optional<Session::State::Reversible> Session::State::reversible() const {
         for (const journal::Operation& op : operations)
             if (isBefore(op, *last) && std::holds_alternative<journal::PlanPublished>(op.body))
                 together.push_back(op.id);
-    // Several that were taken back in one touch come back in one.
+    // Several that were taken back in one touch come back in one. One that they take back is of a
+    // touch before.
+    std::set<journal::OperationId> targets;
     const journal::Operation* earliest = last;
     for (auto op = operations.rbegin(); op != operations.rend(); ++op) {
         const auto* later = std::get_if<journal::Undone>(&earliest->body);
-        if (!later || later->operation == op->id) break;
+        if (!later) break;
+        targets.insert(later->operation);
+        if (targets.contains(op->id)) break;
         if (!isBefore(*op, *earliest)) continue;
         if (!std::holds_alternative<journal::Undone>(op->body)) break;
         together.push_back(op->id);

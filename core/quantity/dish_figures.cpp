@@ -206,7 +206,7 @@ class Kitchen {
         for (IngredientFigures& one : out_.ingredients) {
             if (!isByThePiece(one)) continue;
             one.pieces = out_.pieces;
-            if (!one.pieces)
+            if (!dish_.pieces || (!one.pieces && out_.weight && &one == &out_.ingredients.front()))
                 tally_.blame(What::Contradiction, one.path + "/pack/pieces",
                              std::to_string(*one.pack->pieces),
                              dish_.pieces ? at("portionGrams") : path_ + "/pieces");

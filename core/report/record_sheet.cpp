@@ -5,6 +5,7 @@
 
 #include "report/sheet_parts.h"
 #include "safety/record.h"
+#include "safety/standing.h"
 #include "safety/thermometer.h"
 
 namespace cinder::report {
@@ -37,7 +38,8 @@ struct Said {
 
 class Teller {
   public:
-    Teller(const live::Day& day, const Style& style) : day_(day), style_(style) {}
+    Teller(const live::Day& day, const safety::Limits& limits, const Style& style)
+        : day_(day), limits_(limits), style_(style) {}
 
     Said operator()(const safety::FoodMeasured& o) const {
         std::string what = word(o.purpose, style_);
@@ -54,10 +56,9 @@ class Teller {
                 {}};
     }
     Said operator()(const safety::ControlLeft& o) const {
-        const bool isLong = o.rule == safety::TimeRule::ColdLong;
         return {panText(o.pan),
                 style_.say("time control starts, ", "empieza el control de tiempo, ") +
-                    (isLong ? "6 h" : "4 h"),
+                    spanText(limits_.length(safety::spanOf(o.rule)), style_),
                 readingText(o.reading), o.thermometer.text()};
     }
     Said operator()(const safety::CoolingBegun& o) const {
@@ -113,6 +114,7 @@ class Teller {
 
   private:
     const live::Day& day_;
+    const safety::Limits& limits_;
     const Style& style_;
 };
 
@@ -129,7 +131,7 @@ Table entryTable(const live::Day& day, const Teller& teller, const Style& style)
     const UtcOffset offset = day.event ? day.event->serve.offset : UtcOffset{0};
     for (const safety::Entry& entry : day.record) {
         Said said = std::visit(teller, entry.fact);
-        if (entry.isTakenBack) said.what = style.say("[taken back] ", "[retirado] ") + said.what;
+        if (entry.isTakenBack) said.what = style.say("[taken back] ", "[anulado] ") + said.what;
         table.rows.push_back(
             {{timeText(instantOf(entry.fact), offset, style), said.subject, said.what, said.value,
               said.thermometer, teller.personText(entry.person), entryText(entry.id)},
@@ -187,9 +189,10 @@ Document recordSheet(const live::Day& day, const std::vector<safety::FoodPlan>& 
     else
         document.title = title;
     document.language = style.language;
-    const Teller teller(day, style);
+    const safety::Limits limits = safety::limitsIn(day.record, now);
+    const Teller teller(day, limits, style);
     const UtcOffset offset = day.event ? day.event->serve.offset : UtcOffset{0};
-    const std::string authority = safety::limitsIn(day.record, now).authority();
+    const std::string& authority = limits.authority();
     document.blocks.emplace_back(Note{
         style.say("Limits: FDA Food Code 2022", "Límites: FDA Food Code 2022") +
             (authority.empty() ? ""
@@ -205,7 +208,7 @@ Document recordSheet(const live::Day& day, const std::vector<safety::FoodPlan>& 
                        "back stays to be seen. Each device's entries are chained by a hash; "
                        "'bellman verify' names the first one that is not as it was written.",
                        "Las entradas nunca se cambian: una corrección es una entrada nueva y lo "
-                       "retirado queda a la vista. Las entradas de cada aparato van encadenadas; "
+                       "anulado queda a la vista. Las entradas de cada aparato van encadenadas; "
                        "'bellman verify' nombra la primera que no está como se escribió."),
              false});
     if (const auto signature = safety::signatureOf(day.record))
@@ -222,7 +225,8 @@ Document recordSheet(const live::Day& day, const std::vector<safety::FoodPlan>& 
 
 Table recordTable(const live::Day& day) {
     const Style style;
-    const Teller teller(day, style);
+    const safety::Limits limits = safety::limitsIn(day.record, Instant::max());
+    const Teller teller(day, limits, style);
     Table table;
     table.name = "record";
     for (const char* head : {"entry", "at", "written", "person", "about", "what", "celsius",

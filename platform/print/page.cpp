@@ -14,6 +14,19 @@ constexpr int kWrap = static_cast<int>(Qt::TextWordWrap);
 /// when measured would be broken when drawn, and run into the next row.
 constexpr double kMeasured = 0.97;
 
+/// A word that is wider than its room, the id of an entry say, may be broken anywhere.
+QString breakable(const QString& words, const QFont& font, double width) {
+    constexpr QChar kMayBreak(0x200B);
+    const QFontMetricsF metrics(font);
+    QStringList all = words.split(u' ');
+    for (QString& word : all) {
+        if (metrics.horizontalAdvance(word) <= width * kMeasured) continue;
+        for (qsizetype at = word.size() - 1; at > 0; --at)
+            word.insert(at, kMayBreak);
+    }
+    return all.join(u' ');
+}
+
 QFont face(const QString& family, int size) {
     QFont font(family);
     font.setPixelSize(size);
@@ -72,7 +85,9 @@ QFont Pages::strong(int size) const {
 double Pages::heightOf(const QString& words, const QFont& font, double width) const {
     const QFontMetricsF metrics(font);
     if (words.isEmpty()) return metrics.height();
-    return metrics.boundingRect(QRectF(0, 0, width * kMeasured, 1e6), kWrap, words).height();
+    return metrics
+        .boundingRect(QRectF(0, 0, width * kMeasured, 1e6), kWrap, breakable(words, font, width))
+        .height();
 }
 
 bool Pages::fits(const QString& words, const QFont& font, QSizeF room) const {
@@ -86,7 +101,8 @@ void Pages::write(const QRectF& where, const QString& words, const QFont& font,
                   Qt::Alignment align) const {
     if (!painter_.isActive()) return;
     painter_.setFont(font);
-    painter_.drawText(where, kWrap | static_cast<int>(align), words);
+    painter_.drawText(where, kWrap | static_cast<int>(align),
+                      breakable(words, font, where.width()));
 }
 
 void Pages::rule(double y, double thickness) const {

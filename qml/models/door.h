@@ -40,7 +40,8 @@ class Door {
     [[nodiscard]] virtual Taken edit(const app::Edit& edit, const std::string& field) = 0;
     [[nodiscard]] virtual bool canUndoEdit() const = 0;
     [[nodiscard]] virtual Taken undoEdit() = 0;
-    [[nodiscard]] virtual Instant now() = 0;
+    /// The device's time, whatever is rehearsed.
+    [[nodiscard]] virtual Instant deviceTime() = 0;
 
     // What waits for a plan (planned_touch.h); guests are asked for with the lists.
     using Asked = Result<app::Planning, app::Refusal>;

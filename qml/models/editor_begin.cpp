@@ -48,7 +48,7 @@ void Editor::prepare() {
 
 void Editor::begin(const QString& beginning) {
     app::NewEvent wanted;
-    wanted.serve = usualServe(door_.now());
+    wanted.serve = usualServe(door_.deviceTime());
     wanted.timeZone = QTimeZone::systemTimeZoneId().toStdString();
     if (const auto known = begins_.find(beginning); known != begins_.end()) {
         wanted.document = known->second;

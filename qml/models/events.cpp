@@ -91,7 +91,7 @@ void Events::list(std::vector<app::EventEntry> entries) {
     std::stable_sort(
         entries.begin(), entries.end(),
         [](const app::EventEntry& a, const app::EventEntry& b) { return a.serve < b.serve; });
-    const Instant now = door_.now();
+    const Instant now = door_.deviceTime();
     const auto isComing = [now](const app::EventEntry& entry) {
         return entry.isDraft || (!entry.isRehearsal && entry.serve + kOverAfter > now);
     };
@@ -134,7 +134,7 @@ void Events::listCopies() {
 }
 
 void Events::backUp() {
-    const auto now = door_.now();
+    const auto now = door_.deviceTime();
     const auto at = QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count());
     const auto name = at.toString(QStringLiteral("yyyy-MM-dd-HHmm")).toStdString() + kCopyEnding;
     std::error_code failed;

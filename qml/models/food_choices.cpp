@@ -117,7 +117,7 @@ std::vector<ChoiceRow> FoodEntry::purposeRows() const {
         auto rules = rulesToLeaveBy();
         if (rules.empty()) rules.push_back(rule_);
         for (const TimeRule rule : rules)
-            rows.push_back({QString::number(static_cast<int>(rule)), FoodWords::rule(rule),
+            rows.push_back({QString::number(static_cast<int>(rule)), FoodWords::rule(rule, limits),
                             words_.limit(safety::startOf(rule), limits), rule == rule_, false});
         return rows;
     }
@@ -125,7 +125,8 @@ std::vector<ChoiceRow> FoodEntry::purposeRows() const {
     const bool isCooling = card && card->standing.control == Control::Cooling;
     for (const Purpose purpose : kPurposes) {
         if (purpose == Purpose::Cooling && !isCooling) continue;
-        const auto degree = safety::limitOf(purpose, card ? card->food : event::Food::Plant, false);
+        const auto degree = safety::limitOf(purpose, card ? card->food : event::Food::Plant,
+                                            card && card->standing.isRoast);
         rows.push_back({QString::number(static_cast<int>(purpose)), FoodWords::purpose(purpose),
                         degree ? words_.limit(*degree, limits) : QString(), purpose == purpose_,
                         false});

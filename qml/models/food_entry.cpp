@@ -370,7 +370,7 @@ void FoodEntry::sayLimit(Asking& ask) const {
         return;
     }
     if (mode_ == Mode::Leave) {
-        ask.purpose = FoodWords::rule(rule_);
+        ask.purpose = FoodWords::rule(rule_, limits);
         ask.limit = words_.limit(safety::startOf(rule_), limits);
         return;
     }

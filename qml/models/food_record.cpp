@@ -70,7 +70,8 @@ class Teller {
         return {tr("Corrective action"), FoodWords::action(o.action), {}};
     }
     Said operator()(const safety::ControlLeft& o) const {
-        return {words_.pan(o.pan, day_), tr("Time control: %1").arg(FoodWords::rule(o.rule)),
+        return {words_.pan(o.pan, day_),
+                tr("Time control: %1").arg(FoodWords::rule(o.rule, day_.food.limits)),
                 FoodWords::reading(o.reading)};
     }
     Said operator()(const safety::CoolingBegun& o) const {

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <QVariant>
 
+#include "safety/standing.h"
 #include "safety/thermometer.h"
 #include "settings.h"
 
@@ -125,17 +126,18 @@ QString FoodWords::action(safety::Action action) {
     return {};
 }
 
-QString FoodWords::rule(safety::TimeRule rule) {
+QString FoodWords::rule(safety::TimeRule rule, const safety::Limits& limits) {
     using safety::TimeRule;
+    const QString span = Words::span(limits.length(safety::spanOf(rule)));
     switch (rule) {
         case TimeRule::Hot:
-            return tr("From hot holding, 4 h");
+            return tr("From hot holding, %1").arg(span);
         case TimeRule::Cold:
-            return tr("From cold holding, 4 h");
+            return tr("From cold holding, %1").arg(span);
         case TimeRule::Fresh:
-            return tr("Freshly cut or opened, 4 h");
+            return tr("Freshly cut or opened, %1").arg(span);
         case TimeRule::ColdLong:
-            return tr("From cold holding, 6 h, measured all along");
+            return tr("From cold holding, %1, measured all along").arg(span);
     }
     return {};
 }

@@ -39,7 +39,7 @@ class FoodWords {
     [[nodiscard]] static QString occasion(safety::Occasion occasion);
     [[nodiscard]] static QString purpose(safety::Purpose purpose);
     [[nodiscard]] static QString action(safety::Action action);
-    [[nodiscard]] static QString rule(safety::TimeRule rule);
+    [[nodiscard]] static QString rule(safety::TimeRule rule, const safety::Limits& limits);
     [[nodiscard]] static QString leftover(safety::Leftover leftover);
     [[nodiscard]] static QString lost(safety::Lost::Why why);
     [[nodiscard]] static QString fireItem(safety::FireItem item);

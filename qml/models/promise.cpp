@@ -23,6 +23,13 @@ void Promise::reckon() {
     taking_.clear();
     auto event = door_.described();
     if (!event) return search_.stop();
+    // The answer for another event is none for this one.
+    if (event->id != asking_) {
+        found_.reset();
+        refusal_.clear();
+        tell();
+    }
+    asking_ = event->id;
     search_.start(
         [event = *std::move(event)](const std::atomic<bool>& stop) {
             plan::Search search;

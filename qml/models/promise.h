@@ -89,6 +89,7 @@ class Promise : public QObject {
     Words words_;
     WaysOut waysOut_;
     std::optional<Result<app::Promise, app::Refusal>> found_;
+    EventId asking_;  ///< whose answer it is, or is to be
     bool isKept_ = false;
     QString taking_;  ///< the option that is planned, or was last
     QString asked_, answer_, latest_, bound_, weakest_, refusal_;

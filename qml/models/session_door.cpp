@@ -37,8 +37,8 @@ bool SessionDoor::canUndoEdit() const {
 Taken SessionDoor::undoEdit() {
     return session_.undoEdit();
 }
-Instant SessionDoor::now() {
-    return session_.now();
+Instant SessionDoor::deviceTime() {
+    return session_.deviceTime();
 }
 Door::Asked SessionDoor::askToImport(const std::string& document) const {
     return session_.askToImport(document);

@@ -26,7 +26,7 @@ class SessionDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override;
     [[nodiscard]] Taken undoEdit() override;
-    [[nodiscard]] Instant now() override;
+    [[nodiscard]] Instant deviceTime() override;
     [[nodiscard]] Asked askToImport(const std::string& document) const override;
     [[nodiscard]] Asked askToRedescribe(const std::string& document) const override;
     [[nodiscard]] Asked askToPlanDraft() const override;

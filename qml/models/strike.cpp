@@ -40,6 +40,13 @@ bool isLeftOut(const app::TaskCard& card) {
     return card.kind == TaskKind::Strike && card.state == app::TaskState::Skipped;
 }
 
+const app::TaskCard* firstLeftOut(const app::Snapshot& day, const std::set<StationId>& stations,
+                                  bool isAtFire) {
+    for (const app::TaskCard& card : day.tasks)
+        if (isLeftOut(card) && (stations.count(card.station) > 0) == isAtFire) return &card;
+    return nullptr;
+}
+
 void mark(LeavingRow& row, bool isDone) {
     row.mark = isDone ? QStringLiteral("done") : QStringLiteral("late");
 }
@@ -65,13 +72,10 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
     const auto* open = firstOpen(day, stations, true);
     // An event without fire has nothing to make safe; one whose plan says nothing of it has.
     const bool isAsked = stations.empty() || hasStrike(day, stations, true);
-    const auto skipped =
-        std::find_if(day.tasks.begin(), day.tasks.end(), [&](const app::TaskCard& card) {
-            return isLeftOut(card) && stations.count(card.station) > 0;
-        });
+    const auto* skipped = firstLeftOut(day, stations, true);
     if (open != nullptr)
         row.standing = tr("Not yet: %1").arg(words_.title(*open));
-    else if (skipped != day.tasks.end())
+    else if (skipped != nullptr)
         row.standing =
             tr("Left out: %1. Look at the coals before you go.").arg(words_.title(*skipped));
     else if (!isAsked)
@@ -79,7 +83,7 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
             tr("No step asks for it: look at the coals yourself. Ash counts as hot for 48 hours.");
     else
         row.standing = tr("All is done at the fire. Ash counts as hot for 48 hours.");
-    mark(row, isAsked && open == nullptr && skipped == day.tasks.end());
+    mark(row, isAsked && open == nullptr && skipped == nullptr);
     return row;
 }
 
@@ -125,10 +129,13 @@ LeavingRow Strike::site(const app::Snapshot& day) const {
     const auto stations = fireStations(day);
     const auto* open = firstOpen(day, stations, false);
     const bool isAsked = hasStrike(day, stations, false);
+    const auto* skipped = firstLeftOut(day, stations, false);
     row.standing = open != nullptr ? tr("Not yet: %1").arg(words_.title(*open))
-                   : isAsked       ? tr("Everything is done")
-                                   : tr("No step asks for it: look around yourself.");
-    mark(row, open == nullptr);
+                   : skipped != nullptr
+                       ? tr("Left out: %1. Look around before you go.").arg(words_.title(*skipped))
+                   : isAsked ? tr("Everything is done")
+                             : tr("No step asks for it: look around yourself.");
+    mark(row, open == nullptr && skipped == nullptr);
     if (open == nullptr && !isAsked) row.mark = QStringLiteral("waiting");
     return row;
 }

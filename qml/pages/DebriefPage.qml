@@ -10,6 +10,7 @@ Flickable {
     id: root
 
     required property Debrief debrief
+    required property Day day
     property bool isNarrow: false
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin : Math.floor((root.width - 3 * Space.margin) / 2)
 
@@ -18,6 +19,8 @@ Flickable {
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Debrief")
     Component.onCompleted: root.debrief.look()
+    // What is taken back elsewhere was taken back here too.
+    Connections { target: root.day; function onTouched() { root.debrief.look() } }
 
     Column {
         id: day

@@ -114,7 +114,7 @@ Item {
             Repeater { model: root.place === "sheet" ? 1 : 0; RunSheetPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "serve" ? 1 : 0; ServePage { anchors.fill: parent; serve: root.serve; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "strike" ? 1 : 0; StrikePage { anchors.fill: parent; day: root.day; strike: root.strike; isNarrow: root.isNarrow; onGo: place => { if (place === "load") root.lists.load.way = "home"; root.place = place } } }
-            Repeater { model: root.place === "debrief" ? 1 : 0; DebriefPage { anchors.fill: parent; debrief: root.debrief; isNarrow: root.isNarrow } }
+            Repeater { model: root.place === "debrief" ? 1 : 0; DebriefPage { anchors.fill: parent; debrief: root.debrief; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
             Repeater { model: root.place === "lists" ? 1 : 0; ListsPage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }

@@ -91,7 +91,7 @@ class FixedDoor final : public Door {
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override { return true; }
     [[nodiscard]] Taken undoEdit() override { return note("undo edit"); }
-    [[nodiscard]] Instant now() override { return day.now; }
+    [[nodiscard]] Instant deviceTime() override { return day.now; }
     [[nodiscard]] Asked askToImport(const std::string&) const override { return app::Planning{}; }
     [[nodiscard]] Asked askToRedescribe(const std::string&) const override {
         return app::Planning{};

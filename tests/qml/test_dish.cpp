@@ -28,7 +28,11 @@ void tap(Walk& walk, QQuickItem* item) {
 
 void tap(Walk& walk, const char* button) {
     INFO(button);
-    tap(walk, walk.button(text(button)));
+    QQuickItem* item = nullptr;
+    // A page that was just gone to may still be being made on a busy machine.
+    static_cast<void>(
+        QTest::qWaitFor([&] { return (item = walk.button(text(button))) != nullptr; }, 3000));
+    tap(walk, item);
 }
 
 void choose(Walk& walk, const char* option) {

@@ -146,6 +146,46 @@ TEST_CASE("an event begun beside one that was written under a clock ahead has th
     }
 }
 
+TEST_CASE("local limits taken over from an event under a clock ahead count at once") {
+    Orchard device;
+    const Instant right = device.clock.wall();
+    device.clock.setWall(right + 24h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    REQUIRE(device.session->nameLocalRules(
+        {"Orchard County", {{"cookIntact", safety::inFahrenheit(170)}}}));
+    device.clock.setWall(right);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    app::NewEvent wanted;
+    wanted.from = device.event;
+    wanted.document = samples::orchard();
+    wanted.serve = ZonedInstant{right + 240h, UtcOffset{0}};
+    REQUIRE(device.session->newDraft(wanted));
+    REQUIRE(device.session->planDraft());
+    CHECK(device.session->look()->food.limits.authority() == "Orchard County");
+}
+
+TEST_CASE("undo goes back and forth while stamps stand still") {
+    Orchard device;
+    device.clock.setWall(device.clock.wall() + 24h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    REQUIRE(device.session->nameLocalRules({"Orchard County", {}}));
+    device.clock.setWall(device.clock.wall() - 24h);
+    device.session->followWallClock();
+    const auto before = *device.session->sheet();
+    REQUIRE(device.session->setGuests(40, 0));
+    const auto after = *device.session->sheet();
+    REQUIRE_FALSE(after == before);
+    for (int times = 0; times < 3; ++times) {
+        REQUIRE(device.session->undo());
+        CHECK(*device.session->sheet() == before);
+        REQUIRE(device.session->undo());
+        CHECK(*device.session->sheet() == after);
+    }
+}
+
 TEST_CASE("a touch can be taken back for as long when the clock was set right before it") {
     Orchard device;
     device.clock.setWall(device.clock.wall() + 3h);
