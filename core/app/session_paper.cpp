@@ -5,6 +5,7 @@
 #include "app/session.h"
 #include "app/session_state.h"
 #include "live/food_day.h"
+#include "live/progress.h"
 #include "report/record_sheet.h"
 #include "report/sheets.h"
 
@@ -46,15 +47,6 @@ std::string stemOf(const EventId& event, Sheet sheet, const report::Style& style
     return stem;
 }
 
-/// The tasks that were skipped, alone or with their dish.
-std::set<TaskId> leftOutOf(const live::RunSheet& sheet, const live::Outlook& outlook) {
-    std::set<TaskId> tasks;
-    for (std::size_t i = 0; i < sheet.problem.tasks.size(); ++i)
-        if (outlook.tasks[i].state == live::TaskState::Skipped)
-            tasks.insert(sheet.problem.tasks[i].id);
-    return tasks;
-}
-
 /// What nobody will put out has no card …
 event::Event withoutLeftOut(const live::Day& day, event::Event event) {
     std::erase_if(event.menu,
@@ -92,8 +84,8 @@ Result<Paper, Refusal> Session::paper(Sheet sheet, const report::Style& style) {
             paper.document = report::kitchenSheet(event, reckoned->all, style);
             break;
         case Sheet::Run:
-            paper.document = report::runSheet(event, *day.sheet, style,
-                                              leftOutOf(*day.sheet, state_->outlook()));
+            paper.document =
+                report::runSheet(event, *day.sheet, style, live::skippedIn(day, *day.sheet));
             break;
         case Sheet::Buffet:
             paper.document = report::buffetPlan(event, withoutLeftOut(day, reckoned->all), style);

@@ -22,7 +22,7 @@ std::string peopleOf(const live::RunSheet& sheet, std::size_t task) {
 }  // namespace
 
 Document runSheet(const event::Event& event, const live::RunSheet& sheet, const Style& style,
-                  const std::set<TaskId>& leftOut) {
+                  const std::vector<bool>& isLeftOut) {
     Document document = sheetFor(event, style.say("Run sheet", "Hoja de ruta"), style);
     Table table;
     table.name = "run-sheet";
@@ -44,7 +44,7 @@ Document runSheet(const event::Event& event, const live::RunSheet& sheet, const 
         const auto& station = sheet.problem.stations[static_cast<std::size_t>(task.station)];
         std::string name = style.name(task.name);
         if (task.batch) name += " (" + std::to_string(*task.batch) + ")";
-        if (leftOut.count(task.id) > 0) name += style.say(" – left out", " – omitido");
+        if (!isLeftOut.empty() && isLeftOut[i]) name += style.say(" – left out", " – omitido");
         table.rows.push_back({{timeText(sheet.bell + planned.start, event.serve.offset, style),
                                formatBellOffset(planned.start),
                                timeText(sheet.bell + planned.finish, event.serve.offset, style),

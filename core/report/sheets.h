@@ -3,7 +3,7 @@
 /// The sheets a crew prints. Each is made from values alone and never fails: what is not known is
 /// said on the sheet.
 
-#include <set>
+#include <vector>
 
 #include "event/event.h"
 #include "live/run_sheet.h"
@@ -39,9 +39,9 @@ namespace cinder::report {
 [[nodiscard]] Document quantitySheet(const event::Event& event, const quantity::Reckoning& all,
                                      const Style& style);
 
-/// Every task by its start, wall clock and T-minus side by side, with people and a box; those that
-/// are left out say so.
+/// Every task by its start, wall clock and T-minus side by side, with people and a box. Those that
+/// are left out (by place on the sheet; empty: none) say so.
 [[nodiscard]] Document runSheet(const event::Event& event, const live::RunSheet& sheet,
-                                const Style& style, const std::set<TaskId>& leftOut = {});
+                                const Style& style, const std::vector<bool>& isLeftOut = {});
 
 }  // namespace cinder::report

@@ -14,16 +14,19 @@ Flickable {
     property bool isNarrow: false
     readonly property real half: root.isNarrow ? root.width - 2 * Space.margin : Math.floor((root.width - 3 * Space.margin) / 2)
 
-    contentHeight: Math.max(lessons.y + lessons.height, day.y + day.height) + Space.wide
+    contentHeight: Math.max(lessons.y + lessons.height, past.y + past.height) + Space.wide
     clip: true
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("Debrief")
     Component.onCompleted: root.debrief.look()
     // What is taken back elsewhere was taken back here too.
-    Connections { target: root.day; function onTouched() { root.debrief.look() } }
+    Connections {
+        target: root.day
+        function onTouched() { root.debrief.look() }
+    }
 
     Column {
-        id: day
+        id: past
         x: Space.margin
         // On a phone what can be answered comes before the long picture.
         y: root.isNarrow ? lessons.y + lessons.height + Space.wide : Space.margin
@@ -38,7 +41,7 @@ Flickable {
 
             ReviewPlate {
                 id: task
-                width: day.width
+                width: past.width
                 axis: root.debrief.axis
                 canMark: root.debrief.canAnswer
                 onMarked: root.debrief.mark(task.key)

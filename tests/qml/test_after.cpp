@@ -64,6 +64,9 @@ void endByTouch(const Glass& glass) {
         walk.note<journal::TaskInterrupted>(walk.button(text("Interrupted: ") + name));
     CHECK(marked.task == first.task);
     CHECK(marked.isInterrupted);
+    walk.undo();
+    CHECK(walk.button(text("It counts: ") + name) == nullptr);
+    walk.note<journal::TaskInterrupted>(walk.button(text("Interrupted: ") + name));
     CHECK_FALSE(
         walk.note<journal::TaskInterrupted>(walk.button(text("It counts: ") + name)).isInterrupted);
     for (const auto& lesson : debrief.lessons) {

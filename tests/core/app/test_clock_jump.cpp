@@ -22,6 +22,21 @@ struct Orchard : Device {
         restart();
         REQUIRE(session->open(event));
     }
+    /// The event is written to by a device that is a day ahead, whose clock is then set right.
+    /// Returns the right time.
+    template <class Touch>
+    Instant writeAhead(const Touch& touch) {
+        const Instant right = clock.wall();
+        clock.setWall(right + 24h);
+        restart();
+        REQUIRE(session->open(event));
+        REQUIRE(touch(*session));
+        clock.setWall(right);
+        restart();
+        REQUIRE(session->open(event));
+        return right;
+    }
+
     EventId event;
     EventId other;
     TaskId first{"unload"};
@@ -102,14 +117,8 @@ TEST_CASE("a clock that was set right before the app is opened again is followed
 
 TEST_CASE("an event written to under a clock that ran ahead moves no other event") {
     Orchard device;
-    const Instant right = device.clock.wall();
-    device.clock.setWall(right + 24h);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
-    REQUIRE(device.session->start(device.first));
-    device.clock.setWall(right);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
+    const Instant right =
+        device.writeAhead([&](auto& session) { return session.start(device.first); });
     CHECK(device.session->now() == right + 24h);
 
     REQUIRE(device.session->open(device.other));
@@ -121,14 +130,8 @@ TEST_CASE("an event written to under a clock that ran ahead moves no other event
 
 TEST_CASE("an event begun beside one that was written under a clock ahead has the right time") {
     Orchard device;
-    const Instant right = device.clock.wall();
-    device.clock.setWall(right + 24h);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
-    REQUIRE(device.session->start(device.first));
-    device.clock.setWall(right);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
+    const Instant right =
+        device.writeAhead([&](auto& session) { return session.start(device.first); });
 
     SECTION("a rehearsal") {
         REQUIRE(device.session->rehearse(1, 5min));
@@ -148,15 +151,10 @@ TEST_CASE("an event begun beside one that was written under a clock ahead has th
 
 TEST_CASE("local limits taken over from an event under a clock ahead count at once") {
     Orchard device;
-    const Instant right = device.clock.wall();
-    device.clock.setWall(right + 24h);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
-    REQUIRE(device.session->nameLocalRules(
-        {"Orchard County", {{"cookIntact", safety::inFahrenheit(170)}}}));
-    device.clock.setWall(right);
-    device.restart();
-    REQUIRE(device.session->open(device.event));
+    const Instant right = device.writeAhead([](auto& session) {
+        return session.nameLocalRules(
+            {"Orchard County", {{"cookIntact", safety::inFahrenheit(170)}}});
+    });
     app::NewEvent wanted;
     wanted.from = device.event;
     wanted.document = samples::orchard();
