@@ -125,7 +125,7 @@ Table entryTable(const live::Day& day, const Teller& teller, const Style& style)
                      {style.say("About", "Sobre"), Align::Start, 3},
                      {style.say("What", "Qué"), Align::Start, 4},
                      {style.say("Reading", "Lectura"), Align::End, 2},
-                     {style.say("Thermometer", "Termómetro"), Align::Start, 2},
+                     {style.say("Thermometer", "Termómetro"), Align::Start, 3},
                      {style.say("By", "Por"), Align::Start, 2},
                      {style.say("Entry", "Entrada"), Align::Start, 2}};
     const UtcOffset offset = day.event ? day.event->serve.offset : UtcOffset{0};
