@@ -18,6 +18,7 @@
 #include "event/json.h"
 #include "face.h"
 #include "files/event_folder.h"
+#include "files/folder_lock.h"
 #include "haptics/led_vibrator.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "print/paper_folder.h"
@@ -28,6 +29,7 @@ namespace cinder::platform {
 namespace {
 
 constexpr int kBadEvent = 3;
+constexpr int kNoPlan = 4;
 constexpr int kStore = 5;
 constexpr int kNoFile = 6;
 
@@ -52,6 +54,26 @@ std::vector<std::filesystem::path> demos() {
     return {};
 }
 
+/// Empty when it can be.
+std::string whyNotWritten(journal::Access access) {
+    switch (access) {
+        case journal::Access::Full:
+            break;
+        case journal::Access::ReadOnlyFile:
+            return "cannot be written: its disk is full or write-protected; it is shown as it is";
+        case journal::Access::Newer:
+            return "was written by a newer version; it is shown as it is";
+    }
+    return {};
+}
+
+/// As `bellman play` ends where the same is refused.
+int codeOf(const app::Refusal& refusal) {
+    using Why = app::Refusal::Why;
+    if (refusal.why == Why::BadEvent) return kBadEvent;
+    return refusal.why == Why::NoPlan || refusal.why == Why::AskFirst ? kNoPlan : kStore;
+}
+
 /// Opens the event of the command line; 0, or the exit code after saying why not.
 int openEvent(app::Session& session, const Launch& launch) {
     if (launch.eventFile.isEmpty()) return 0;
@@ -60,11 +82,11 @@ int openEvent(app::Session& session, const Launch& launch) {
         return say(kNoFile, "cannot read " + launch.eventFile.toStdString());
     const std::string document = file.read(event::kMostBytes + 1).toStdString();
     if (const auto imported = session.importEvent(document); !imported)
-        return say(kBadEvent, app::describe(imported.error()));
+        return say(codeOf(imported.error()), app::describe(imported.error()));
     if (launch.rehearsal) {
         constexpr Duration kLead = std::chrono::minutes{1};
         if (const auto begun = session.rehearse(*launch.rehearsal, kLead); !begun)
-            return say(kStore, app::describe(begun.error()));
+            return say(codeOf(begun.error()), app::describe(begun.error()));
     }
     return 0;
 }
@@ -91,12 +113,20 @@ int runApplication(const Launch& launch) {
                                ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)
                                : launch.storeFolder;
     QDir().mkpath(folder);
+    const FolderLock lock(folder.toStdString());
+    if (lock.isTaken())
+        return say(kStore, "the journal in " + folder.toStdString() +
+                               " is open in another window; go on there, or name another folder "
+                               "with --store");
     const auto store =
         journal::SqliteStore::open(std::filesystem::path(folder.toStdString()) / "journal.store");
     if (!store)
         return say(kStore, "the journal in " + folder.toStdString() +
                                " cannot be opened; name another folder with --store (" +
                                store.error().detail + ")");
+
+    if (const auto why = whyNotWritten((*store)->access()); !why.empty())
+        say(0, "the journal in " + folder.toStdString() + " " + why);
 
     const SystemClock clock;
     app::Session session(**store, clock);

@@ -35,6 +35,15 @@ Launch readLaunch(const QStringList& arguments) {
     parser.addOptions({event, store, rehearse, pictures, board, announce});
     parser.process(arguments);
 
+    const auto leave = [](const char* words) {
+        std::fprintf(stderr, "cinderbell: %s\n", words);
+        std::exit(2);
+    };
+    if (!parser.positionalArguments().isEmpty())
+        leave("name an event with --event; a file alone is not opened");
+    if (parser.isSet(rehearse) && !parser.isSet(event))
+        leave("--rehearse wants an event to rehearse: name it with --event");
+
     Launch launch;
     launch.eventFile = parser.value(event);
     launch.storeFolder = parser.value(store);
@@ -43,17 +52,13 @@ Launch readLaunch(const QStringList& arguments) {
     launch.announces = parser.isSet(announce);
     const QStringList boards = {QStringLiteral("lead"), QStringLiteral("fire"),
                                 QStringLiteral("buffet"), QStringLiteral("sheet")};
-    if (!launch.board.isEmpty() && !boards.contains(launch.board)) {
-        std::fputs("cinderbell: --board takes lead, fire, buffet or sheet\n", stderr);
-        std::exit(2);
-    }
+    if (!launch.board.isEmpty() && !boards.contains(launch.board))
+        leave("--board takes lead, fire, buffet or sheet");
     if (parser.isSet(rehearse)) {
         bool isNumber = false;
         const int speed = parser.value(rehearse).toInt(&isNumber);
-        if (!isNumber || speed < 1 || speed > 120) {
-            std::fputs("cinderbell: --rehearse takes a whole number from 1 to 120\n", stderr);
-            std::exit(2);
-        }
+        if (!isNumber || speed < 1 || speed > 120)
+            leave("--rehearse takes a whole number from 1 to 120");
         launch.rehearsal = speed;
     }
     return launch;

@@ -315,10 +315,6 @@
 <context>
     <name>FirePadSheet</name>
     <message>
-        <source>Back</source>
-        <translation>Volver</translation>
-    </message>
-    <message>
         <source>Note it</source>
         <translation>Anotar</translation>
     </message>
@@ -373,6 +369,13 @@
     <message>
         <source>Slip of the finger: take it back (%1)</source>
         <translation>Fue un descuido: anularlo (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>Foot</name>
+    <message>
+        <source>Heard</source>
+        <translation>Oído</translation>
     </message>
 </context>
 <context>
@@ -438,6 +441,13 @@
     </message>
 </context>
 <context>
+    <name>HoldPlate</name>
+    <message>
+        <source>Once more to do it</source>
+        <translation>Pulse una vez más para hacerlo</translation>
+    </message>
+</context>
+<context>
     <name>HolderPage</name>
     <message>
         <source>Who holds this device?</source>
@@ -489,6 +499,10 @@
         <source>Unit</source>
         <translation>Unidad</translation>
     </message>
+    <message>
+        <source>Unit: %1</source>
+        <translation>Unidad: %1</translation>
+    </message>
 </context>
 <context>
     <name>KitchenPage</name>
@@ -528,8 +542,8 @@
         <translation>No se halló ningún cambio que ayude por sí solo. Mueva la campana y avise pronto al cliente.</translation>
     </message>
     <message>
-        <source>The bell is moved on the lead board; a single step is skipped on its own board.</source>
-        <translation>La campana se mueve en el tablero del jefe; un solo paso se omite en su propio tablero.</translation>
+        <source>The bell is moved on the lead board; a single step is left out on the Fire or Buffet board.</source>
+        <translation>La campana se mueve en el tablero del jefe; un solo paso se omite en el tablero Fuego o Bufé.</translation>
     </message>
 </context>
 <context>
@@ -821,6 +835,10 @@
         <source>Crew</source>
         <translation>Cuadrilla</translation>
     </message>
+    <message>
+        <source>Who holds this device?</source>
+        <translation>¿Quién lleva este aparato?</translation>
+    </message>
 </context>
 <context>
     <name>MoveBellSheet</name>
@@ -878,20 +896,20 @@
         <translation>Planeando…</translation>
     </message>
     <message>
-        <source>Hold</source>
-        <translation>Mantener</translation>
-    </message>
-    <message>
         <source>Hold: %1</source>
         <translation>Mantenga pulsado: %1</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
-    </message>
-    <message>
         <source>Hold to stop planning: %1</source>
         <translation>Mantenga pulsado para parar el plan: %1</translation>
+    </message>
+    <message>
+        <source>Hold to stop</source>
+        <translation>Mantenga pulsado para parar</translation>
+    </message>
+    <message>
+        <source>Hold: leave out</source>
+        <translation>Mantenga pulsado: omitir</translation>
     </message>
 </context>
 <context>
@@ -1583,11 +1601,22 @@
     </message>
     <message>
         <source>Never load warm coals. Ash rides in a metal bin with a lid, outside the cabin. Local fire and health codes decide.</source>
-        <translation>Nunca cargar brasas tibias. La ceniza viaja en un bote de metal con tapa, fuera de la cabina. Deciden las normas locales contra incendios y de sanidad.</translation>
+        <translation>Nunca cargue brasas tibias. La ceniza viaja en un bote de metal con tapa, fuera de la cabina. Deciden las normas locales contra incendios y de sanidad.</translation>
     </message>
     <message>
         <source>Strike, step by step</source>
         <translation>Recoger, paso a paso</translation>
+    </message>
+</context>
+<context>
+    <name>TaskColumn</name>
+    <message>
+        <source>Leave nothing out</source>
+        <translation>No omitir nada</translation>
+    </message>
+    <message>
+        <source>Leave a step out …</source>
+        <translation>Omitir un paso …</translation>
     </message>
 </context>
 <context>
@@ -1736,18 +1765,6 @@
     <message>
         <source>Sauces</source>
         <translation>Salsas</translation>
-    </message>
-    <message>
-        <source>Whole meat</source>
-        <translation>Carne entera</translation>
-    </message>
-    <message>
-        <source>Ground meat</source>
-        <translation>Carne molida</translation>
-    </message>
-    <message>
-        <source>Poultry</source>
-        <translation>Aves</translation>
     </message>
     <message>
         <source>Fish</source>
@@ -1940,6 +1957,18 @@
     <message>
         <source>Well done</source>
         <translation>Bien cocido</translation>
+    </message>
+    <message>
+        <source>Whole meat</source>
+        <translation>Carne entera</translation>
+    </message>
+    <message>
+        <source>Ground, injected, tenderized</source>
+        <translation>Molida, inyectada, ablandada</translation>
+    </message>
+    <message>
+        <source>Poultry, game, stuffed</source>
+        <translation>Aves, caza, relleno</translation>
     </message>
 </context>
 <context>
@@ -2380,12 +2409,44 @@
         <translation>Todo lo de esta copia ya está en este aparato.</translation>
     </message>
     <message>
-        <source>Taken back: %1 events, %2 entries in all.</source>
-        <translation>Recuperado. Eventos: %1; anotaciones en total: %2.</translation>
+        <source>1 event</source>
+        <translation>1 evento</translation>
     </message>
     <message>
-        <source>Went another way here and stayed as they are: %1 events.</source>
-        <translation>Eventos que siguieron otro camino aquí y quedaron como están: %1.</translation>
+        <source>%1 events</source>
+        <translation>%1 eventos</translation>
+    </message>
+    <message>
+        <source>1 entry</source>
+        <translation>1 anotación</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 anotaciones</translation>
+    </message>
+    <message>
+        <source>Taken back: %1, %2 in all.</source>
+        <translation>Recuperado: %1, %2 en total.</translation>
+    </message>
+    <message>
+        <source>Went another way here and stays as it is: %1.</source>
+        <translation>Siguió otro camino aquí y queda como está: %1.</translation>
+    </message>
+    <message>
+        <source>Damaged: cannot be read on this device</source>
+        <translation>Dañado: no puede leerse en este aparato</translation>
+    </message>
+    <message>
+        <source>The record of event %1 is not as it was written, and was copied as it stands: keep older copies too.</source>
+        <translation>El registro del evento %1 no está como se escribió y se copió tal cual: conserve también las copias anteriores.</translation>
+    </message>
+    <message>
+        <source>Nothing was added.</source>
+        <translation>No se añadió nada.</translation>
+    </message>
+    <message>
+        <source>Changed or damaged in the copy and not taken: %1.</source>
+        <translation>Alterados o dañados en la copia y no recuperados: %1.</translation>
     </message>
 </context>
 <context>
@@ -2517,6 +2578,22 @@
     <message>
         <source>Without a place: %1. Choose another place there first.</source>
         <translation>Sin lugar: %1. Elija antes otro lugar ahí.</translation>
+    </message>
+    <message>
+        <source>Food of this kind holds an allergen that is not ticked. Tick it, or choose another food.</source>
+        <translation>Este tipo de alimento tiene un alérgeno que no está marcado. Márquelo o elija otro alimento.</translation>
+    </message>
+    <message>
+        <source>Too few portions fit this diet. Add a main that does, or let more take it.</source>
+        <translation>Muy pocas porciones sirven para esta dieta. Agregue un principal que sirva, o que lo tomen más personas.</translation>
+    </message>
+    <message>
+        <source>Too few portions are without it. Add a main that is, or let more take it.</source>
+        <translation>Muy pocas porciones no lo contienen. Agregue un principal que no lo contenga, o que lo tomen más personas.</translation>
+    </message>
+    <message>
+        <source>Counted pieces are weighed raw: cooking takes nothing from what is bought. Type how much is left of 100 bought before it is cooked.</source>
+        <translation>Las piezas contadas se pesan crudas: la cocción no quita nada a lo comprado. Escriba cuánto queda de 100 comprados antes de cocinar.</translation>
     </message>
 </context>
 <context>
@@ -2838,6 +2915,30 @@
         <source>Turned every %1 it lies about %2 in all; %3, %4.</source>
         <translation>Volteada cada %1 está unos %2 en total; %3, %4.</translation>
     </message>
+    <message>
+        <source>No forecast: by the model this fire brings no piece to the target in four hours. The plan&apos;s estimate stands; test the fire again and go by the thermometer.</source>
+        <translation>Sin pronóstico: según el modelo, este fuego no lleva ninguna pieza al objetivo en cuatro horas. Vale la estimación del plan; pruebe el fuego de nuevo y guíese por el termómetro.</translation>
+    </message>
+    <message>
+        <source>Readings that no piece can have given are left out of the forecast: %1. Probe again, and look at the unit.</source>
+        <translation>Lecturas que ninguna pieza puede haber dado, fuera del pronóstico: %1. Mida otra vez y fíjese en la unidad.</translation>
+    </message>
+    <message>
+        <source>No forecast: the meat was laid frozen, and the model knows thawed meat only. The plan&apos;s estimate stands; go by the thermometer.</source>
+        <translation>Sin pronóstico: la carne se puso congelada y el modelo solo conoce carne descongelada. Vale la estimación del plan; guíese por el termómetro.</translation>
+    </message>
+    <message>
+        <source>No forecast: the meat was laid as warm as it is to be pulled. The plan&apos;s estimate stands; take that back if it was a slip, and go by the thermometer.</source>
+        <translation>Sin pronóstico: la carne se puso tan caliente como debe sacarse. Vale la estimación del plan; deshágalo si fue un error y guíese por el termómetro.</translation>
+    </message>
+    <message>
+        <source>No forecast: the model knows pieces of 3 to 299 mm. The plan&apos;s estimate stands; look at the thickness in the event, and go by the thermometer.</source>
+        <translation>Sin pronóstico: el modelo conoce piezas de 3 a 299 mm. Vale la estimación del plan; revise el grosor en el evento y guíese por el termómetro.</translation>
+    </message>
+    <message>
+        <source>No forecast: what was told of this batch does not fit together (%1). The plan&apos;s estimate stands; go by the thermometer.</source>
+        <translation>Sin pronóstico: lo que se dijo de esta tanda no concuerda (%1). Vale la estimación del plan; guíese por el termómetro.</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::FoodClosing</name>
@@ -3089,10 +3190,6 @@
         <translation>Medir</translation>
     </message>
     <message>
-        <source>Leaves temperature control</source>
-        <translation>Dejarlo solo con límite de tiempo</translation>
-    </message>
-    <message>
         <source>a time limit starts, then discard</source>
         <translation>empieza un límite de tiempo; después, desechar</translation>
     </message>
@@ -3155,6 +3252,42 @@
     <message>
         <source>%1 is below the limit. Was it kept there long enough?</source>
         <translation>%1 está por debajo del límite. ¿Se mantuvo ahí el tiempo suficiente?</translation>
+    </message>
+    <message>
+        <source>No longer kept hot or cold</source>
+        <translation>Ya no se mantiene caliente ni frío</translation>
+    </message>
+    <message>
+        <source>Out of none of them</source>
+        <translation>De ninguna de ellas</translation>
+    </message>
+    <message>
+        <source>It came in this pan, and nobody has measured it yet</source>
+        <translation>Llegó en esta charola y nadie la ha medido todavía</translation>
+    </message>
+    <message>
+        <source>It is frozen</source>
+        <translation>Está congelado</translation>
+    </message>
+    <message>
+        <source>It nearly boils</source>
+        <translation>Está casi hirviendo</translation>
+    </message>
+    <message>
+        <source>The other scale</source>
+        <translation>La otra escala</translation>
+    </message>
+    <message>
+        <source>%1, out of pan %2</source>
+        <translation>%1, de la charola %2</translation>
+    </message>
+    <message>
+        <source>Out of which pan was it filled?</source>
+        <translation>¿De qué charola se llenó?</translation>
+    </message>
+    <message>
+        <source>%1: is that the scale it was read on?</source>
+        <translation>%1: ¿es la escala en que se leyó?</translation>
     </message>
 </context>
 <context>
@@ -3287,6 +3420,10 @@
             <numerusform>Y %n más.</numerusform>
             <numerusform>Y %n más.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, filled out of pan %2</source>
+        <translation>%1, llenada de la charola %2</translation>
     </message>
 </context>
 <context>
@@ -3597,6 +3734,10 @@
     <message>
         <source>What it is</source>
         <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
     </message>
 </context>
 <context>
@@ -4163,6 +4304,14 @@
         <source>At most %1</source>
         <translation>Como máximo %1</translation>
     </message>
+    <message>
+        <source>At least %1. Is that %2?</source>
+        <translation>Al menos %1. ¿Son %2?</translation>
+    </message>
+    <message>
+        <source>At most %1. Is that %2?</source>
+        <translation>Como máximo %1. ¿Son %2?</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Papers</name>
@@ -4495,6 +4644,14 @@
         <source>%1, gone</source>
         <translation>%1, ya no está</translation>
     </message>
+    <message>
+        <source>ends %1</source>
+        <translation>termina %1</translation>
+    </message>
+    <message>
+        <source>starts %1</source>
+        <translation>empieza %1</translation>
+    </message>
 </context>
 <context>
     <name>cinder::face::Serve</name>
@@ -4674,7 +4831,7 @@
     </message>
     <message>
         <source>Left out: %1. Look at the coals before you go.</source>
-        <translation>Omitido: %1. Revisar las brasas antes de irse.</translation>
+        <translation>Omitido: %1. Revise las brasas antes de irse.</translation>
     </message>
     <message>
         <source>All is done at the fire. Ash counts as hot for 48 hours.</source>
@@ -4750,7 +4907,19 @@
     </message>
     <message>
         <source>Left out: %1. Look around before you go.</source>
-        <translation>Omitido: %1. Revisar el lugar antes de irse.</translation>
+        <translation>Omitido: %1. Revise el lugar antes de irse.</translation>
+    </message>
+    <message>
+        <source>1 pan</source>
+        <translation>1 charola</translation>
+    </message>
+    <message>
+        <source>%1 pans</source>
+        <translation>%1 charolas</translation>
+    </message>
+    <message>
+        <source>All that was asked is done. No step asks for the fire: look at the coals before you leave.</source>
+        <translation>Todo lo pedido está hecho. Ningún paso pregunta por el fuego: revise las brasas antes de irse.</translation>
     </message>
 </context>
 <context>
@@ -5024,7 +5193,7 @@
     </message>
     <message>
         <source>Guests changed</source>
-        <translation>Personas cambiadas</translation>
+        <translation>Invitados cambiados</translation>
     </message>
     <message>
         <source>Line rearranged</source>
@@ -5092,7 +5261,7 @@
     </message>
     <message>
         <source>Moved to the end of the line: %1</source>
-        <translation>Pasar al final de la fila: %1</translation>
+        <translation>Pasar al final de la línea: %1</translation>
     </message>
     <message>
         <source>A table of its own for: %1</source>
@@ -5116,7 +5285,7 @@
     </message>
     <message>
         <source>What holds them up: %1</source>
-        <translation>Lo que los detiene: %1</translation>
+        <translation>Lo que los frena: %1</translation>
     </message>
     <message>
         <source>Guests waiting, by minutes since the first steps up</source>
@@ -5209,6 +5378,38 @@
     <message>
         <source>The plan was made for others than are there now. Plan again, or leave out a dish first.</source>
         <translation>El plan se hizo para otras personas que las que están. Replanifique u omita antes un plato.</translation>
+    </message>
+    <message>
+        <source>The day has begun, and the event stays as it is. Move the bell on the Lead board, change who is there under Crew, figures and guests under Lists; when it gets late, leave out a dish under Promise.</source>
+        <translation>El día ya empezó y el evento queda como está. Mueva la campana en el tablero Jefe, cambie quién está en Cuadrilla, y las cifras y los invitados en Listas; si se hace tarde, omita un plato en Promesa.</translation>
+    </message>
+    <message>
+        <source>This is a rehearsal: it is played, not changed. Open the event itself to change it.</source>
+        <translation>Esto es un ensayo: se juega, no se cambia. Abra el evento mismo para cambiarlo.</translation>
+    </message>
+    <message>
+        <source>Part of the journal on this device is damaged and cannot be read; nothing was noted. Take the latest copy back on another device.</source>
+        <translation>Parte del diario de este aparato está dañada y no puede leerse; no se anotó nada. Recupere la última copia en otro aparato.</translation>
+    </message>
+    <message>
+        <source>Another program is using the journal; nothing was noted. Close it and touch again.</source>
+        <translation>Otro programa está usando el diario; no se anotó nada. Ciérrelo y toque de nuevo.</translation>
+    </message>
+    <message>
+        <source>The file cannot be made there. Check that its folder is there and can be written. (%1)</source>
+        <translation>No se puede crear el archivo ahí. Compruebe que la carpeta exista y se pueda escribir. (%1)</translation>
+    </message>
+    <message>
+        <source>A file that is no copy of this device stands there and is left as it is. Move it away, or touch again in a minute. (%1)</source>
+        <translation>Ahí hay un archivo que no es copia de este aparato y se deja como está. Muévalo o toque de nuevo en un minuto. (%1)</translation>
+    </message>
+    <message>
+        <source>Planned again</source>
+        <translation>Planeado de nuevo</translation>
+    </message>
+    <message>
+        <source>The journal cannot be written: the disk is full or write-protected. Everything can be looked at; free some space and start again.</source>
+        <translation>El diario no se puede escribir: el disco está lleno o protegido. Todo puede consultarse; libere espacio y vuelva a iniciar.</translation>
     </message>
 </context>
 </TS>

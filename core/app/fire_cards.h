@@ -79,13 +79,18 @@ struct KindCard {
     friend bool operator==(const KindCard&, const KindCard&) = default;
 };
 
-/// What has to be told before there is a forecast.
+/// Why there is no forecast: what has to be told first, or why the model has none.
 struct MissingFacts {
     bool fire = false;       ///< hand test or grate thermometer
     bool start = false;      ///< start temperature of the meat
     bool thickness = false;  ///< thickness classes of the dish
     bool notMeat = false;    ///< no forecast for this kind of food
-    [[nodiscard]] bool any() const { return fire || start || thickness || notMeat; }
+    /// The field the model cannot go by ("start"), and how; nothing while it can.
+    std::optional<cook::CookError> refused{};
+    bool isNeverReached = false;  ///< by the model no piece gets to its target in four hours
+    [[nodiscard]] bool any() const {
+        return fire || start || thickness || notMeat || refused || isNeverReached;
+    }
     friend bool operator==(const MissingFacts&, const MissingFacts&) = default;
 };
 

@@ -25,6 +25,8 @@ struct FoodPanCard {
     /// What the next reading is for, and the figure it is held against; the keypad opens with it.
     safety::Purpose nextPurpose = safety::Purpose::HoldHot;
     std::optional<safety::Degree> nextLimit;
+    /// Whether a sealed pack heated for the first time can be meant.
+    bool mayHeatPacked = false;
     friend bool operator==(const FoodPanCard&, const FoodPanCard&) = default;
 };
 

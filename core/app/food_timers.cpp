@@ -9,6 +9,7 @@ namespace {
 
 using live::Timer;
 using live::TimerKind;
+using live::TimerOccasion;
 
 /// How often cooling food is measured. Common practice - no source.
 constexpr std::chrono::minutes kCoolingEvery{30};
@@ -50,8 +51,8 @@ class Calls {
     explicit Calls(std::vector<Timer>& timers) : timers_(timers) {}
 
     /// `pan` when there is one to read, so that the call can name it.
-    void add(const std::string& name, const DishId& dish, std::optional<std::int32_t> pan,
-             Instant due) {
+    void add(const std::string& name, TimerOccasion occasion, const DishId& dish,
+             std::optional<std::int32_t> pan, Instant due) {
         const auto [found, isNew] = known_.emplace(name, timers_.size());
         if (!isNew) {
             Timer& timer = timers_[found->second];
@@ -61,6 +62,7 @@ class Calls {
         Timer timer;
         timer.name = name;
         timer.kind = TimerKind::Check;
+        timer.occasion = occasion;
         timer.dish = dish;
         if (pan.value_or(0) > 0) timer.pan = pan;
         timer.count = 1;
@@ -78,7 +80,10 @@ void addChecks(const Snapshot& day, Calls& calls) {
         const std::string occasion = check->name.substr(0, check->name.find(':'));
         std::optional<std::int32_t> pan;
         if (check->missing.size() == 1) pan = check->missing.front().number;
-        calls.add("food:" + occasion + ":" + at(check->due), check->dish, pan, check->due);
+        calls.add("food:" + occasion + ":" + at(check->due),
+                  check->occasion == safety::Occasion::Cooked ? TimerOccasion::CheckAtFire
+                                                              : TimerOccasion::Check,
+                  check->dish, pan, check->due);
     }
 }
 
@@ -89,7 +94,8 @@ void addLast(const Snapshot& day, Calls& calls) {
         if (standing.lost || standing.control == safety::Control::Discarded || !standing.measureBy)
             continue;
         const Instant due = *standing.measureBy - kLostAhead;
-        calls.add("food:last:" + at(due), card.pan.dish, card.pan.number, due);
+        calls.add("food:last:" + at(due), TimerOccasion::Check, card.pan.dish, card.pan.number,
+                  due);
     }
 }
 
@@ -99,6 +105,7 @@ void addClocks(const Snapshot& day, std::vector<Timer>& timers) {
         if (standing.control == safety::Control::Discarded) continue;
         Timer timer;
         timer.kind = TimerKind::Check;
+        timer.occasion = standing.time ? TimerOccasion::Discard : TimerOccasion::Check;
         timer.dish = card.pan.dish;
         timer.pan = card.pan.number;
         if (standing.time) {

@@ -77,9 +77,13 @@ class Board {
         if (facts == day_.batches.end()) return {};
         const auto piece = facts->second.pieces.find(number);
         if (piece == facts->second.pieces.end()) return {};
+        // A slip of the finger must not count for hours of heat.
+        const auto& laid = facts->second.laid;
+        const auto possible =
+            cook::possibleReadings(laid ? std::optional(laid->start) : std::nullopt);
         std::vector<cook::MeasuredPoint> history;
         for (const auto& [at, reading] : piece->second.readings)
-            history.push_back({at, reading.temperature});
+            if (possible.holds(reading.temperature)) history.push_back({at, reading.temperature});
         const auto done = cook::lethalityOf(history, cook::kSalmonellaInRoasts);
         if (!done) return {};
         return *done;
@@ -169,8 +173,8 @@ class Board {
         card.isLaid = seen.laid.has_value();
         card.isOver = seen.over.has_value();
         card.isForecast = seen.isForecast;
-        card.missing = {seen.missing.fire, seen.missing.start, seen.missing.thickness,
-                        seen.missing.notMeat};
+        card.missing = {seen.missing.fire,    seen.missing.start,   seen.missing.thickness,
+                        seen.missing.notMeat, seen.missing.refused, seen.missing.isNeverReached};
         card.laid = seen.laid;
         const auto facts = day_.batches.find(seen.batch.task);
         if (facts != day_.batches.end() && facts->second.laid)

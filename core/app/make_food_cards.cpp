@@ -6,6 +6,19 @@ namespace cinder::app {
 
 namespace {
 
+/// What shows that the action said to be taken has worked.
+std::optional<safety::Purpose> purposeOfAction(const safety::Standing& standing) {
+    using safety::Action;
+    using safety::Purpose;
+    for (const safety::OpenReading& open : standing.open) {
+        if (open.taken == Action::CookOn) return Purpose::Cook;
+        if (open.taken == Action::Chill) return Purpose::HoldCold;
+        if (open.taken == Action::Reheat)
+            return open.purpose == Purpose::ReheatPacked ? open.purpose : Purpose::Reheat;
+    }
+    return std::nullopt;
+}
+
 safety::Purpose nextPurpose(const safety::FoodPlan& plan, const safety::Standing& standing) {
     using safety::Control;
     using safety::Purpose;
@@ -26,6 +39,7 @@ safety::Purpose nextPurpose(const safety::FoodPlan& plan, const safety::Standing
 /// As long as nothing was put on the heat, cold food is still held cold.
 safety::Purpose purposeAt(const safety::FoodPlan& plan, const safety::Standing& standing,
                           Instant now) {
+    if (const auto answer = purposeOfAction(standing)) return *answer;
     const safety::Purpose purpose = nextPurpose(plan, standing);
     const bool isHeating = purpose == safety::Purpose::Cook || purpose == safety::Purpose::Reheat;
     const bool isDue = plan.cooked && now >= *plan.cooked - safety::kCheckAhead;
@@ -51,6 +65,7 @@ FoodCards makeFoodCards(const live::Day& day, const live::Outlook& outlook, Inst
             FoodPanCard card{pan, name, plan.rule.food, {}, {}, {}};
             card.standing = safety::standingOf(pan, plan.rule, cards.limits, day.record, now);
             card.nextPurpose = purposeAt(plan, card.standing, now);
+            card.mayHeatPacked = safety::mayHeatPacked(card.standing, plan.rule);
             card.nextLimit =
                 safety::limitOf(card.nextPurpose, plan.rule.food, card.standing.isRoast);
             cards.withoutAction += static_cast<std::int32_t>(card.standing.withoutAction.size());

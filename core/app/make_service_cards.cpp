@@ -56,12 +56,11 @@ ServiceCards makeServiceCards(const live::Day& day, const ServicePlan& plan, Ins
         cards.bottleneck = dishesAt(plan, *day.event, *plan.flow.bottleneck);
     for (const ServicePlan::Pan& planned : plan.pans) {
         if (day.leftOut.contains(planned.dish)) continue;
-        service::PanPlan panPlan = planned.plan;
         service::PanFacts facts = factsOf(day.service, planned.dish);
-        // Somebody found a pan more than was reckoned with.
-        panPlan.pans = std::max(panPlan.pans, static_cast<std::int32_t>(facts.changes.size()) + 1);
-        LinePanCard card{planned.dish, planned.name, panPlan.pans, {}, false};
-        card.outlook = service::lookAtPan(panPlan, std::move(facts), pace, now);
+        // Somebody may have found a pan more than was reckoned with.
+        const auto begun = static_cast<std::int32_t>(facts.changes.size()) + 1;
+        LinePanCard card{planned.dish, planned.name, std::max(planned.plan.pans, begun), {}, false};
+        card.outlook = service::lookAtPan(planned.plan, std::move(facts), pace, now);
         card.isDue = card.outlook.startNextBy && *card.outlook.startNextBy <= now;
         cards.pans.push_back(std::move(card));
     }

@@ -34,14 +34,21 @@ double perGuest(const event::Event& event, const event::Serving& serving) {
 std::optional<ServicePlan::Pan> panOf(const event::Event& event, const event::Dish& dish,
                                       const quantity::DishFigures& figures) {
     if (!dish.serving || !figures.portions || !figures.vessels) return std::nullopt;
+    // A board is filled again and again: how full it is tells neither when to fill it nor how much
+    // is gone.
+    if (dish.serving->vessel == event::Vessel::Board) return std::nullopt;
     const double vessels = figures.vessels->amount.value;
     const double atOnce = figures.onLine ? std::max(1.0, figures.onLine->amount.value) : 1.0;
     if (vessels < 1) return std::nullopt;
     ServicePlan::Pan pan{dish.id, dish.name, {}};
     pan.plan.perGuest = perGuest(event, *dish.serving);
     // Those that stand on the line together are emptied together and count as one.
-    pan.plan.portionsPerPan = figures.portions->amount.value / vessels * std::min(atOnce, vessels);
+    const double portions = figures.portions->amount.value;
+    pan.plan.portionsPerPan = portions / vessels * std::min(atOnce, vessels);
     pan.plan.pans = std::max(1, static_cast<std::int32_t>(std::ceil(vessels / atOnce)));
+    // Of the last ones there may be fewer than places.
+    pan.plan.lastPan = portions - (pan.plan.pans - 1) * pan.plan.portionsPerPan;
+    pan.plan.seconds = dish.serving->secondsPercent.value_or(0) / 100.0;
     pan.plan.lead = dish.serving->vessel == event::Vessel::Chafer ? kChaferLead : kBowlLead;
     return pan;
 }

@@ -32,7 +32,8 @@ struct ServicePlan {
     /// From guest to guest, and until the first is through.
     Duration each{0};
     Duration through{0};
-    /// In the order of the line; dishes whose portions or vessels are not known are left out.
+    /// In the order of the line; dishes whose portions or vessels are not known are left out, and
+    /// so are those on a board.
     std::vector<Pan> pans;
     friend bool operator==(const ServicePlan&, const ServicePlan&) = default;
 };

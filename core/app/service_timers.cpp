@@ -11,6 +11,7 @@ void addServiceTimers(const live::Day& day, Snapshot& snapshot) {
         if (!card.outlook.startNextBy) continue;
         live::Timer timer;
         timer.kind = live::TimerKind::StartNow;
+        timer.occasion = live::TimerOccasion::NextPan;
         timer.dish = card.dish;
         timer.pan = card.outlook.pan + 1;
         // Not by its instant, which moves with every guest: one call for one pan.

@@ -62,6 +62,26 @@ Result<void, journal::StoreError> addDraft(const journal::Store& store, const Ev
     return {};
 }
 
+/// How an event is called; nothing when its heading cannot be understood.
+Result<std::optional<EventEntry>, journal::StoreError> entryOf(const journal::Store& store,
+                                                               const EventId& id) {
+    const auto operations = store.readKinds(id, kHeading);
+    if (!operations) return fail(operations.error());
+    live::ReadDocuments headings(live::ReadDocuments::Depth::Heading);
+    live::Day day = live::fold(*operations, headings);
+    if (!day.event)
+        if (auto added = addDraft(store, id, *operations, headings, day); !added)
+            return fail(added.error());
+    const auto& event = day.event ? day.event : day.draft;
+    if (!event) return std::optional<EventEntry>();
+    return EventEntry{id,
+                      event->name,
+                      day.serve.value_or(event->serve.at),
+                      event->serve.offset,
+                      day.rehearsal.has_value(),
+                      /*isDraft=*/!day.event};
+}
+
 std::optional<Instant> firstDue(const std::vector<live::Timer>& timers, Instant after) {
     for (const live::Timer& timer : timers)
         if (timer.due > after) return timer.due;
@@ -82,20 +102,22 @@ Result<std::vector<EventEntry>, Refusal> Session::events() const {
     if (!ids) return fail(refusalFor(ids.error()));
     std::vector<EventEntry> entries;
     for (const EventId& id : *ids) {
-        const auto operations = state_->store.readKinds(id, kHeading);
-        if (!operations) return fail(refusalFor(operations.error()));
-        live::ReadDocuments headings(live::ReadDocuments::Depth::Heading);
-        live::Day day = live::fold(*operations, headings);
-        if (!day.event)
-            if (auto added = addDraft(state_->store, id, *operations, headings, day); !added)
-                return fail(refusalFor(added.error()));
-        const auto& event = day.event ? day.event : day.draft;
-        if (!event) continue;
-        entries.push_back({id, event->name, day.serve.value_or(event->serve.at),
-                           event->serve.offset, day.rehearsal.has_value(),
-                           /*isDraft=*/!day.event});
+        auto entry = entryOf(state_->store, id);
+        if (entry) {
+            if (*entry) entries.push_back(**std::move(entry));
+            continue;
+        }
+        if (!isItsOwn(entry.error())) return fail(refusalFor(entry.error()));
+        EventEntry unreadable;
+        unreadable.id = id;
+        unreadable.isUnreadable = true;
+        entries.push_back(std::move(unreadable));
     }
     return entries;
+}
+
+std::optional<Refusal> Session::whyReadOnly() const {
+    return state_->objectionOfStore();
 }
 
 Taken Session::open(const EventId& event) {
@@ -210,17 +232,6 @@ Taken Session::acknowledge(const std::string& alarm) {
     return state_->record(journal::AlarmAcknowledged{alarm, state_->now()});
 }
 
-Taken Session::undo() {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    const auto last = state_->reversible();
-    if (!last) return refuse(Why::NotNow, "nothing can be taken back any more");
-    std::vector<journal::Body> undoing;
-    undoing.reserve(last->operations.size());
-    for (const journal::OperationId& operation : last->operations)
-        undoing.emplace_back(journal::Undone{operation});
-    return state_->recordAll(*state_->event, std::move(undoing));
-}
-
 void Session::setPerson(std::optional<PersonId> person) {
     state_->person = std::move(person);
 }
@@ -278,9 +289,14 @@ Instant Session::now() {
 }
 
 void Session::followWallClock() {
-    state_->clock.followWall();
-    state_->isWallRight = true;
-    state_->seen.reset();
+    State& s = *state_;
+    s.clock.compare();
+    const bool isNews = s.clock.jump() != Duration{0};
+    s.clock.followWall();
+    s.isWallRight = true;
+    s.seen.reset();
+    // Written down, so that it counts after a restart. Where it cannot be, it counts until then.
+    if (isNews && !s.objection()) (void)s.record(journal::ClockFollowed{s.clock.wall()});
 }
 
 }  // namespace cinder::app

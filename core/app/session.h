@@ -36,7 +36,8 @@ struct EventEntry {
     Instant serve;
     UtcOffset offset{0};
     bool isRehearsal = false;
-    bool isDraft = false;  ///< never planned yet
+    bool isDraft = false;       ///< never planned yet
+    bool isUnreadable = false;  ///< its part of the store is damaged; nothing but `id` is known
     friend bool operator==(const EventEntry&, const EventEntry&) = default;
 };
 
@@ -62,6 +63,8 @@ struct Restored {
     std::int32_t operations = 0;
     /// Went another way on this device since the copy was made; left as they are here.
     std::vector<EventId> differing;
+    /// Were changed in the copy, or cannot be read there; not taken.
+    std::vector<EventId> broken;
 };
 
 using CrewMember = journal::CrewChanged::Member;
@@ -77,21 +80,28 @@ class Session {
     ~Session();
 
     // --- events ---
+    /// An event that cannot be read hides no other.
     [[nodiscard]] Result<std::vector<EventEntry>, Refusal> events() const;
     /// Takes an event document into the store, plans it and opens it. An event that is in the store
     /// is opened with all that was done in it, and stays as it is described there.
     [[nodiscard]] Result<EventId, Refusal> importEvent(const std::string& document);
     [[nodiscard]] Result<void, Refusal> open(const EventId& event);
     /// The open event is now as `document` says: stored, planned anew and shown. Only while nothing
-    /// has been done yet; afterwards, and for another event's document, NotNow.
+    /// has been done yet; NotNow for another event's document.
     [[nodiscard]] Result<void, Refusal> redescribe(const std::string& document);
 
+    /// Why nothing at all can be noted on this device, if so: everything can still be looked at.
+    [[nodiscard]] std::optional<Refusal> whyReadOnly() const;
+
     // --- all events in one file (session_copies.cpp) ---
-    /// Everything on this device into `file`, checked before it counts. NotSaved when it cannot be
-    /// written.
-    [[nodiscard]] Result<void, Refusal> backUp(const std::filesystem::path& file) const;
+    /// Everything on this device into `file`, compared before it counts; says where the record
+    /// itself is not as it was written, if so. NotSaved when it cannot be written, or would replace
+    /// what is no copy of this (journal::Store::copyTo).
+    [[nodiscard]] Result<std::optional<journal::BrokenChain>, Refusal> backUp(
+        const std::filesystem::path& file) const;
     /// Takes from a copy what is not on this device; nothing here is lost or changed by it, and
-    /// doing it twice does nothing more. BadCopy, or NotSaved with what came before kept.
+    /// doing it twice does nothing more. BadCopy when nothing in it is sound, or NotSaved with what
+    /// came before kept.
     [[nodiscard]] Result<Restored, Refusal> restore(const std::filesystem::path& file);
 
     // --- an event being written (session_draft.cpp); every edit is in the journal when it shows
@@ -104,8 +114,11 @@ class Session {
     /// The open event as it is being written, or as described when nobody is writing; null while
     /// none is open.
     [[nodiscard]] const event::Event* draft() const;
-    /// Changes the draft. BadEvent, with the faults by field, when the edit is stopped; NotNow once
-    /// the day has begun. `field` is the JSON Pointer of what is changed.
+    /// Why the open event cannot be changed now: HasBegun once the day has begun, IsRehearsal, or
+    /// what stops every touch; nothing when it can.
+    [[nodiscard]] std::optional<Refusal> objectionToEdit() const;
+    /// Changes the draft. BadEvent, with the faults by field, when the edit is stopped, or the
+    /// objection to any edit. `field` is the JSON Pointer of what is changed.
     [[nodiscard]] Result<void, Refusal> edit(const Edit& edit, const std::string& field);
     /// Takes the last edit of this device back, and the one before when called again, as far as the
     /// beginning of the draft.
@@ -160,11 +173,13 @@ class Session {
                                                    bool isToCoolSide);
 
     // --- the food-safety record (session_food.cpp); pan 0 is the dish as a whole. Nothing in it is
-    // written over; `undo` takes an entry back only within a minute, and it stays to be seen. ---
+    // written over; `undo` takes an entry back only within a minute, and it stays to be seen.
+    // `from`: the number of the pan a new pan was filled out of, whose record goes on in it. ---
     [[nodiscard]] Result<void, Refusal> measureFood(const safety::Pan& pan, safety::Purpose purpose,
                                                     safety::Reading reading,
                                                     const safety::ThermometerId& thermometer,
-                                                    std::optional<Duration> held = std::nullopt);
+                                                    std::optional<Duration> held = std::nullopt,
+                                                    std::optional<std::int32_t> from = {});
     /// A new entry beside the old one; it cannot make the food better than the old one did.
     [[nodiscard]] Result<void, Refusal> correctFood(const safety::EntryId& entry,
                                                     safety::Reading reading,
@@ -175,7 +190,8 @@ class Session {
     /// Starts the clock of time control, once.
     [[nodiscard]] Result<void, Refusal> leaveControl(const safety::Pan& pan, safety::TimeRule rule,
                                                      safety::Reading reading,
-                                                     const safety::ThermometerId& thermometer);
+                                                     const safety::ThermometerId& thermometer,
+                                                     std::optional<std::int32_t> from = {});
     [[nodiscard]] Result<void, Refusal> beginCooling(const safety::Pan& pan,
                                                      safety::CoolingRoute route);
     [[nodiscard]] Result<void, Refusal> discardFood(const safety::Pan& pan);

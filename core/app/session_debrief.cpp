@@ -24,6 +24,7 @@ std::vector<learn::Appetite> appetitesOf(const ServicePlan& plan, const live::Da
     for (const ServicePlan::Pan& pan : plan.pans) {
         auto one = learn::appetiteOf(pan.dish, pan.plan, day.service, guestsOf(plan, day.service));
         if (!one) continue;
+        one->name = pan.name;
         if (day.event)
             for (const event::Dish& dish : day.event->menu)
                 if (dish.id == pan.dish && dish.serving)
@@ -37,6 +38,7 @@ PastEvent pastOf(const live::Day& day, const ServicePlan* plan) {
     PastEvent past;
     past.day.actuals = learn::actualsOf(day);
     past.day.interrupted = day.debrief.interrupted;
+    if (day.event) past.day.guests = event::headCount(day.event->guests);
     if (plan) past.appetites = appetitesOf(*plan, day);
     return past;
 }
@@ -70,7 +72,7 @@ std::vector<LessonCard> lessonsFor(const live::Day& day, const std::vector<PastE
         appetites.push_back(one.appetites);
     }
     std::vector<LessonCard> cards;
-    for (const auto& one : learn::suggestionsFor(day.sheet->problem.tasks, days))
+    for (const auto& one : learn::suggestionsFor(day.sheet->problem.tasks, days, day.event))
         cards.push_back(cardOf(one));
     if (day.event)
         for (const auto& one : learn::takesFor(*day.event, appetites))
@@ -94,7 +96,7 @@ Result<std::vector<PastEvent>, Refusal> Session::State::pastEvents(
     if (past) return *past;
     std::vector<PastEvent> found;
     std::erase_if(entries, [&](const EventEntry& entry) {
-        return entry.isRehearsal || entry.isDraft || entry.id == *event ||
+        return entry.isRehearsal || entry.isDraft || entry.isUnreadable || entry.id == *event ||
                entry.serve > open->day.serve.value_or(Instant::max());
     });
     std::sort(entries.begin(), entries.end(),
@@ -102,6 +104,8 @@ Result<std::vector<PastEvent>, Refusal> Session::State::pastEvents(
     entries.resize(std::min(entries.size(), kPastEvents));
     for (const EventEntry& entry : entries) {
         const auto recorded = store.read(entry.id);
+        // One that cannot be read teaches nothing; the others do.
+        if (!recorded && isItsOwn(recorded.error())) continue;
         if (!recorded) return fail(refusalFor(recorded.error()));
         const live::Day day = live::fold(*recorded);
         if (day.tasks.empty() || !day.event) continue;
@@ -140,14 +144,16 @@ Result<std::vector<learn::MethodHistory>, Refusal> Session::methods() const {
     static constexpr std::string_view kKinds[] = {"described", "serve-moved", "lesson", "undone"};
     auto entries = events();
     if (!entries) return fail(std::move(entries.error()));
-    std::erase_if(*entries,
-                  [](const EventEntry& entry) { return entry.isRehearsal || entry.isDraft; });
+    std::erase_if(*entries, [](const EventEntry& entry) {
+        return entry.isRehearsal || entry.isDraft || entry.isUnreadable;
+    });
     std::sort(entries->begin(), entries->end(),
               [](const EventEntry& a, const EventEntry& b) { return a.serve > b.serve; });
     entries->resize(std::min(entries->size(), kPastEvents));
     std::vector<learn::DescribedEvent> described;
     for (const EventEntry& entry : *entries) {
         const auto operations = state_->store.readKinds(entry.id, kKinds);
+        if (!operations && isItsOwn(operations.error())) continue;
         if (!operations) return fail(refusalFor(operations.error()));
         live::Day day = live::fold(*operations, state_->documents);
         if (day.event) described.push_back({*std::move(day.event), std::move(day.debrief.lessons)});

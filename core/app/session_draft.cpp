@@ -116,12 +116,18 @@ const event::Event* Session::draft() const {
     return day.event ? &*day.event : nullptr;
 }
 
+std::optional<Refusal> Session::objectionToEdit() const {
+    if (auto no = state_->objection()) return no;
+    const live::Day& day = state_->open->day;
+    if (day.rehearsal) return Refusal{Why::IsRehearsal, {}, {}, {}, {}};
+    if (!day.tasks.empty()) return Refusal{Why::HasBegun, {}, {}, {}, {}};
+    return std::nullopt;
+}
+
 Taken Session::edit(const Edit& edit, const std::string& field) {
-    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto no = objectionToEdit()) return fail(std::move(*no));
     const event::Event* before = draft();
     if (!before) return refuse(Why::NoEvent);
-    if (state_->open->day.rehearsal) return refuse(Why::NotNow, "a rehearsal is only played");
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
     auto after = edit(*before);
     if (!after) return fail(faulty(std::move(after.error())));
     if (after->id != before->id) return refuse(Why::NotNow, "this is another event");
@@ -130,12 +136,11 @@ Taken Session::edit(const Edit& edit, const std::string& field) {
 }
 
 bool Session::canUndoEdit() const {
-    return state_->open && lastEdit(state_->operations, state_->store.device()) != nullptr;
+    return !objectionToEdit() && lastEdit(state_->operations, state_->store.device()) != nullptr;
 }
 
 Taken Session::undoEdit() {
-    if (auto no = state_->objection()) return fail(std::move(*no));
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
+    if (auto no = objectionToEdit()) return fail(std::move(*no));
     const journal::Operation* last = lastEdit(state_->operations, state_->store.device());
     if (!last) return refuse(Why::NotNow, "nothing of this draft was changed");
     return state_->record(journal::Undone{last->id});

@@ -13,16 +13,24 @@ namespace {
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
-/// No meat is colder or hotter when it is laid or probed; a slip of the finger.
-constexpr double kColdestMeat = -5;
-constexpr double kHottestMeat = 150;
-
 std::int64_t milliOf(Temperature temperature) {
     return std::llround((temperature - Temperature{}).kelvin() * 1000.0);
 }
 
-bool isMeat(Temperature temperature) {
-    return temperature.celsius() >= kColdestMeat && temperature.celsius() <= kHottestMeat;
+/// What was told of the laying of a batch.
+std::optional<live::BatchFacts::Laid> laidOf(const Session::State& state, const TaskId& task) {
+    const auto facts = state.open->day.batches.find(task);
+    return facts == state.open->day.batches.end() ? std::nullopt : facts->second.laid;
+}
+
+/// A temperature no piece can have is a slip of the finger or of the unit.
+Taken checkReading(std::optional<Temperature> start, Temperature shown) {
+    const cook::ReadingRange possible = cook::possibleReadings(start);
+    if (possible.holds(shown)) return {};
+    const auto whole = [](Temperature t) { return std::to_string(std::lround(t.celsius())); };
+    return refuse(Why::NotNow, "a probe in this meat shows " + whole(possible.least) + " to " +
+                                   whole(possible.most) +
+                                   " degrees Celsius: is it in the other unit?");
 }
 
 /// The batch of a task, which must lie on a grate.
@@ -75,11 +83,10 @@ Taken Session::layPieces(const TaskId& task, Temperature start,
                          const std::vector<LaidPieces>& kinds) {
     const auto batch = findBatch(*state_, task);
     if (!batch) return fail(batch.error());
-    const auto facts = state_->open->day.batches.find(task);
-    if (facts != state_->open->day.batches.end() && facts->second.laid)
+    if (laidOf(*state_, task))
         return refuse(Why::NotNow, "it is laid; take that back to change it");
     if ((*batch)->over) return refuse(Why::NotNow, "it is over");
-    if (!isMeat(start)) return refuse(Why::NotNow, "no such temperature of meat");
+    if (auto checked = checkReading({}, start); !checked) return checked;
     // Said only now that the meat is on: it has been there since the task was begun.
     journal::PiecesLaid laid{task, milliOf(start), {}, (*batch)->laid.value_or(state_->now())};
     for (const LaidPieces& kind : kinds) {
@@ -118,7 +125,9 @@ Taken Session::readPiece(const TaskId& task, std::int32_t piece, Temperature sho
     if (!batch) return fail(batch.error());
     const auto found = findPiece(**batch, piece);
     if (!found) return fail(found.error());
-    if (!isMeat(shown)) return refuse(Why::NotNow, "no such temperature of meat");
+    const auto laid = laidOf(*state_, task);
+    const auto start = laid ? std::optional(laid->start) : std::nullopt;
+    if (auto checked = checkReading(start, shown); !checked) return checked;
     journal::PieceRead read{task, piece, milliOf(shown), {}, state_->now()};
     if (depth) {
         const Length thick =

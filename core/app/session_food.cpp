@@ -12,9 +12,10 @@ namespace {
 using Why = Refusal::Why;
 using Taken = Result<void, Refusal>;
 
-/// Nobody eats colder or hotter food; a slip of the finger.
+/// Nobody has colder food; a slip of the finger.
 constexpr double kColdestFood = -40;
-constexpr double kHottestFood = 150;
+/// What a thermometer in ice water may show however wrong it is.
+constexpr double kHottestTest = 150;
 
 Taken checkPan(const Session::State& state, const safety::Pan& pan) {
     if (auto no = state.objection()) return fail(std::move(*no));
@@ -29,10 +30,31 @@ Taken checkPan(const Session::State& state, const safety::Pan& pan) {
 }
 
 Taken checkReading(const safety::Reading& reading, const safety::ThermometerId& thermometer) {
-    const double celsius = reading.value.celsius();
-    if (celsius < kColdestFood || celsius > kHottestFood)
-        return refuse(Why::NotNow, "food is between -40 and 150 degrees Celsius");
+    if (safety::isTooHotForFood(reading))
+        return refuse(Why::NotNow,
+                      "temperature: no food is above 105 degC (221 degF) in its middle; is that "
+                      "Fahrenheit? Give it with its own scale");
+    if (reading.value.celsius() < kColdestFood)
+        return refuse(Why::NotNow,
+                      "temperature: no food is below -40 degC (-40 degF); read it again");
     if (thermometer.empty()) return refuse(Why::NotNow, "say which thermometer it was");
+    return {};
+}
+
+/// Only a pan nobody has written of comes out of another one of its dish that is on record.
+Taken checkOrigin(const Session::State& state, const safety::Pan& pan,
+                  std::optional<std::int32_t> from) {
+    if (!from) return {};
+    const auto pans = safety::pansOf(pan.dish, state.open->day.record);
+    const auto isKnown = [&](const safety::Pan& one) {
+        return std::find(pans.begin(), pans.end(), one) != pans.end();
+    };
+    if (pan.number <= 0 || isKnown(pan))
+        return refuse(Why::NotNow,
+                      "out of: only a new pan is filled out of another; number it anew");
+    if (*from <= 0 || !isKnown({pan.dish, *from}))
+        return refuse(Why::NotNow, "out of: no pan " + std::to_string(*from) +
+                                       " of this dish is on record; name one that is");
     return {};
 }
 
@@ -65,13 +87,15 @@ std::optional<Refusal> Session::State::objectionToFire(std::size_t task) const {
 }
 
 Taken Session::measureFood(const safety::Pan& pan, safety::Purpose purpose, safety::Reading reading,
-                           const safety::ThermometerId& thermometer, std::optional<Duration> held) {
+                           const safety::ThermometerId& thermometer, std::optional<Duration> held,
+                           std::optional<std::int32_t> from) {
     if (auto known = checkPan(*state_, pan); !known) return known;
+    if (auto known = checkOrigin(*state_, pan, from); !known) return known;
     if (auto sane = checkReading(reading, thermometer); !sane) return sane;
     if (held && (*held < Duration{0} || *held > std::chrono::hours{24}))
         return refuse(Why::NotNow, "a temperature is kept for 0 s to 24 h");
-    return state_->record(safety::Fact{
-        safety::FoodMeasured{pan, purpose, reading, thermometer, held, {}, {}, state_->now()}});
+    return state_->record(safety::Fact{safety::FoodMeasured{
+        pan, purpose, reading, thermometer, held, {}, {}, state_->now(), from}});
 }
 
 Taken Session::correctFood(const safety::EntryId& id, safety::Reading reading,
@@ -99,8 +123,9 @@ Taken Session::takeAction(const safety::EntryId& id, safety::Action action) {
         pan = measured->pan;
     else if (const auto* left = std::get_if<safety::ControlLeft>(&entry->fact))
         pan = left->pan;
-    std::vector<safety::Pan> pans{pan};
-    if (pan.number == 0) pans = safety::pansOf(pan.dish, state_->open->day.record);
+    // What was said of the dish, or of the pan its food came out of, may wait in any of its pans.
+    std::vector<safety::Pan> pans = safety::pansOf(pan.dish, state_->open->day.record);
+    pans.insert(pans.begin(), pan);
     for (const safety::Pan& one : pans)
         for (const safety::OpenReading& open : standing(*state_, one).open) {
             if (open.entry != id) continue;
@@ -113,8 +138,10 @@ Taken Session::takeAction(const safety::EntryId& id, safety::Action action) {
 }
 
 Taken Session::leaveControl(const safety::Pan& pan, safety::TimeRule rule, safety::Reading reading,
-                            const safety::ThermometerId& thermometer) {
+                            const safety::ThermometerId& thermometer,
+                            std::optional<std::int32_t> from) {
     if (auto known = checkPan(*state_, pan); !known) return known;
+    if (auto known = checkOrigin(*state_, pan, from); !known) return known;
     if (auto sane = checkReading(reading, thermometer); !sane) return sane;
     const safety::Standing now = standing(*state_, pan);
     if (now.time) return refuse(Why::NotNow, "its clock runs already and cannot be started again");
@@ -122,7 +149,7 @@ Taken Session::leaveControl(const safety::Pan& pan, safety::TimeRule rule, safet
     if (isFresh && !safety::mayLeaveUnder(rule, now, ruleOf(*state_, pan.dish).food))
         return refuse(Why::NotNow, "only food cut or opened just now leaves control as fresh");
     return state_->record(
-        safety::Fact{safety::ControlLeft{pan, rule, reading, thermometer, state_->now()}});
+        safety::Fact{safety::ControlLeft{pan, rule, reading, thermometer, state_->now(), from}});
 }
 
 Taken Session::beginCooling(const safety::Pan& pan, safety::CoolingRoute route) {
@@ -151,7 +178,12 @@ Taken Session::keepFood(const safety::Pan& pan) {
 Taken Session::testThermometer(const safety::ThermometerId& thermometer,
                                safety::Reading inIceWater) {
     if (auto no = state_->objection()) return fail(std::move(*no));
-    if (auto sane = checkReading(inIceWater, thermometer); !sane) return sane;
+    if (thermometer.empty()) return refuse(Why::NotNow, "say which thermometer it was");
+    const double celsius = inIceWater.value.celsius();
+    if (celsius < kColdestFood || celsius > kHottestTest)
+        return refuse(
+            Why::NotNow,
+            "temperature: a thermometer in ice water shows -40 to 150 degC; read it again");
     return state_->record(
         safety::Fact{safety::ThermometerTested{thermometer, inIceWater, state_->now()}});
 }

@@ -177,21 +177,19 @@ Result<Planning, Refusal> Session::askToImport(const std::string& document) cons
 }
 
 Result<Planning, Refusal> Session::askToRedescribe(const std::string& document) const {
-    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto no = objectionToEdit()) return fail(std::move(*no));
     auto event = event::parse(document);
     if (!event) return fail(faulty(std::move(event.error())));
     if (event->id != *state_->event) return refuse(Why::NotNow, "this is another event");
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
     Planning planning = state_->planning(event->id);
     wantWhole(planning, *std::move(event), document);
     return planning;
 }
 
 Result<Planning, Refusal> Session::askToPlanDraft() const {
-    if (auto no = state_->objection()) return fail(std::move(*no));
+    if (auto no = objectionToEdit()) return fail(std::move(*no));
     const event::Event* written = draft();
     if (!written) return refuse(Why::NoEvent);
-    if (!state_->open->day.tasks.empty()) return refuse(Why::NotNow, "the day has begun");
     auto whole = event::parse(event::write(*written));
     if (!whole) return fail(faulty(std::move(whole.error())));
     Planning planning = state_->planning(whole->id);

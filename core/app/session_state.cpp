@@ -3,104 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "app/last_written.h"
+
 namespace cinder::app {
-
-namespace {
-
-/// In real time, however fast a rehearsal runs. Source: our design, section 9.
-constexpr std::chrono::seconds kUndoOffered{15};
-
-/// A plan that was made for a touch is recorded with it; no other touch follows one so soon.
-constexpr std::chrono::milliseconds kOneBreath{100};
-
-/// What a touch was, for the words of its undo; nothing for what is no touch.
-struct OfferMaker {
-    using What = UndoOffer::What;
-    using Offer = std::optional<UndoOffer>;
-
-    static Offer about(What what, std::optional<TaskId> task = {},
-                       std::optional<std::int32_t> number = {}) {
-        return UndoOffer{what, std::move(task), number, {}};
-    }
-    Offer operator()(const journal::TaskStarted& o) const { return about(What::Start, o.task); }
-    Offer operator()(const journal::TaskFinished& o) const { return about(What::Finish, o.task); }
-    Offer operator()(const journal::TaskSkipped& o) const { return about(What::Skip, o.task); }
-    Offer operator()(const journal::DishLeftOut& o) const {
-        return about(What::LeaveOut, o.tasks.empty() ? std::nullopt : std::optional(o.tasks[0]));
-    }
-    Offer operator()(const journal::CrewChanged&) const { return about(What::Crew); }
-    Offer operator()(const journal::LineTicked& o) const {
-        return about(What::Tick, o.task, o.line + 1);
-    }
-    Offer operator()(const journal::Turned& o) const { return about(What::Turn, o.task, o.turn); }
-    Offer operator()(const journal::TemperatureRead& o) const {
-        return about(What::Reading, o.task);
-    }
-    static Offer aboutPieces(What what, const TaskId& task,
-                             const std::vector<std::int32_t>& pieces) {
-        const auto count = static_cast<std::int32_t>(pieces.size());
-        return about(what, task, count == 1 ? pieces.front() : count);
-    }
-    Offer operator()(const journal::PiecesLaid& o) const { return about(What::Lay, o.task); }
-    Offer operator()(const journal::HandHeld&) const { return about(What::FireTest); }
-    Offer operator()(const journal::GrateRead&) const { return about(What::FireTest); }
-    Offer operator()(const journal::CoalAdded&) const { return about(What::Coal); }
-    Offer operator()(const journal::PieceRead& o) const {
-        return about(What::PieceRead, o.task, o.piece);
-    }
-    Offer operator()(const journal::PieceJudged& o) const {
-        return about(What::Judge, o.task, o.piece);
-    }
-    Offer operator()(const journal::PiecesPulled& o) const {
-        return aboutPieces(What::Pull, o.task, o.pieces);
-    }
-    Offer operator()(const journal::PiecesMoved& o) const {
-        return aboutPieces(What::Move, o.task, o.pieces);
-    }
-    Offer operator()(const journal::ServeTimeMoved&) const { return about(What::ServeTime); }
-    Offer operator()(const journal::AlarmAcknowledged& o) const {
-        return about(What::Acknowledge, live::taskOfTimer(o.alarm));
-    }
-    Offer operator()(const journal::Undone&) const { return about(What::Undo); }
-    Offer operator()(const journal::EventDescribed&) const { return {}; }
-    /// Edits are taken back in the editor, without an end to it: Session::undoEdit.
-    Offer operator()(const journal::EventDrafted&) const { return {}; }
-    Offer operator()(const journal::PlanPublished&) const { return {}; }
-    Offer operator()(const journal::RehearsalSet&) const { return {}; }
-    Offer operator()(const journal::GuestsPassed& o) const {
-        return about(What::Passed, {}, o.guests);
-    }
-    Offer operator()(const journal::LastGuestPassed&) const { return about(What::LastGuest); }
-    Offer operator()(const journal::PanLevelTapped& o) const {
-        return about(What::PanLevel, {}, o.percent);
-    }
-    Offer operator()(const journal::NextPanSet& o) const { return about(What::NextPan, {}, o.pan); }
-    Offer operator()(const safety::Fact&) const { return about(What::Record); }
-    Offer operator()(const journal::FigureSet&) const { return about(What::Figure); }
-    Offer operator()(const journal::GuestsSet&) const { return about(What::Guests); }
-    Offer operator()(const journal::LineOrdered&) const { return about(What::LineOrder); }
-    Offer operator()(const journal::Packed& o) const {
-        return about(o.where == journal::Packed::Where::Line ? What::Placed : What::Packed);
-    }
-    Offer operator()(const journal::TaskInterrupted& o) const {
-        return about(What::Interrupted, o.task);
-    }
-    Offer operator()(const journal::LessonAnswered&) const { return about(What::Lesson); }
-    Offer operator()(const journal::Unknown&) const { return {}; }
-};
-
-/// An edit that was taken back is brought back in the editor, not on the boards.
-bool isEditTakenBack(const std::vector<journal::Operation>& operations,
-                     const journal::Operation& last) {
-    const auto* undone = std::get_if<journal::Undone>(&last.body);
-    return undone &&
-           std::any_of(operations.begin(), operations.end(), [&](const journal::Operation& op) {
-               return op.id == undone->operation &&
-                      std::holds_alternative<journal::EventDrafted>(op.body);
-           });
-}
-
-}  // namespace
 
 OpenDay::OpenDay(live::Day folded, const OpenDay* before)
     : day(std::move(folded)),
@@ -116,6 +21,11 @@ Refusal refusalFor(const journal::StoreError& error) {
     Refusal refusal{Refusal::Why::NotSaved, error.detail, {}, {}, error.why};
     if (error.why == Store::ReadOnly) refusal.why = Refusal::Why::ReadOnly;
     return refusal;
+}
+
+bool isItsOwn(const journal::StoreError& error) {
+    using Store = journal::StoreError::Why;
+    return error.why == Store::Damaged || error.why == Store::Failed;
 }
 
 Instant Session::State::now() const {
@@ -139,9 +49,9 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
         stamps.witness(op.stamp);
     if (!isWallRight) {
         Duration& known = ahead[id];
-        known = clock.goOnFrom(stamps.last().wall, known);
+        known = clock.goOnFrom(lastWritten(operations), known);
     }
-    if (event != id) lastOwn.reset();
+    if (event != id) touches.clear();
     event = id;
     past.reset();
     refold();
@@ -206,7 +116,7 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
         seen.reset();
         return fail(refusalFor(stored.error()));
     }
-    if (event == id) lastOwn = LastOwn{batch.back().id, clock.running()};
+    if (event == id) noteTouch(batch.front().id.sequence, batch.back().id.sequence);
     // What is taken back, or brought back, may be a draft whose words were let go.
     const bool isTakingBack = std::any_of(batch.begin(), batch.end(), [&](const auto& op) {
         return std::holds_alternative<journal::Undone>(op.body);
@@ -221,11 +131,24 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
 
 std::optional<Refusal> Session::State::objection() const {
     if (!event || !open) return Refusal{Refusal::Why::NoEvent, {}, {}, {}, {}};
-    if (store.access() != journal::Access::Full)
-        return Refusal{Refusal::Why::ReadOnly, "the store", {}, {}, {}};
+    if (auto no = objectionOfStore()) return no;
     if (open->day.event && open->day.event->isReadOnly())
         return Refusal{Refusal::Why::ReadOnly, "the event was made by a newer version", {}, {}, {}};
     return std::nullopt;
+}
+
+std::optional<Refusal> Session::State::objectionOfStore() const {
+    Refusal refusal{Refusal::Why::ReadOnly, "the store", {}, {}, {}};
+    switch (store.access()) {
+        case journal::Access::Full:
+            return std::nullopt;
+        case journal::Access::ReadOnlyFile:
+            refusal.storage = journal::StoreError::Why::ReadOnly;
+            break;
+        case journal::Access::Newer:
+            break;
+    }
+    return refusal;
 }
 
 std::optional<Refusal> Session::State::objectionToEnd(const TaskId& task) const {
@@ -258,48 +181,6 @@ const live::Chance& Session::State::chance(Instant now) {
     if (!known || now < known->at || now >= known->at + lifetime)
         known = live::chanceAt(open->day, *open->dispatch, now, &open->fire);
     return *known;
-}
-
-std::optional<Session::State::Reversible> Session::State::reversible() const {
-    const journal::Operation* last = nullptr;
-    for (const journal::Operation& op : operations)
-        if (op.id.device == store.device() && (!last || last->id < op.id)) last = &op;
-    if (!last || isEditTakenBack(operations, *last)) return std::nullopt;
-    auto offer = std::visit(OfferMaker{}, last->body);
-    // Stamps stand still after a clock was set back; what was done since the start needs none.
-    const bool isSinceStart = lastOwn && lastOwn->operation == last->id;
-    const Duration passed =
-        isSinceStart ? clock.running() - lastOwn->at : clock.wall() - last->stamp.wall;
-    const Duration left = kUndoOffered - passed;
-    if (!offer || left <= Duration{0} || left > kUndoOffered) return std::nullopt;
-    offer->until = now() + left * speed();
-    const auto isBefore = [&](const journal::Operation& op, const journal::Operation& after) {
-        return op.id.device == after.id.device && op.id.sequence + 1 == after.id.sequence &&
-               last->stamp.wall - op.stamp.wall <= kOneBreath;
-    };
-    std::vector<journal::OperationId> together;
-    if (std::holds_alternative<journal::GuestsSet>(last->body) ||
-        std::holds_alternative<journal::DishLeftOut>(last->body) ||
-        std::holds_alternative<journal::CrewChanged>(last->body))
-        for (const journal::Operation& op : operations)
-            if (isBefore(op, *last) && std::holds_alternative<journal::PlanPublished>(op.body))
-                together.push_back(op.id);
-    // Several that were taken back in one touch come back in one. One that they take back is of a
-    // touch before.
-    std::set<journal::OperationId> targets;
-    const journal::Operation* earliest = last;
-    for (auto op = operations.rbegin(); op != operations.rend(); ++op) {
-        const auto* later = std::get_if<journal::Undone>(&earliest->body);
-        if (!later) break;
-        targets.insert(later->operation);
-        if (targets.contains(op->id)) break;
-        if (!isBefore(*op, *earliest)) continue;
-        if (!std::holds_alternative<journal::Undone>(op->body)) break;
-        together.push_back(op->id);
-        earliest = &*op;
-    }
-    together.push_back(last->id);
-    return Reversible{std::move(together), std::move(*offer)};
 }
 
 }  // namespace cinder::app

@@ -62,11 +62,13 @@ struct Session::State {
     live::ReadDocuments documents;
     std::unique_ptr<OpenDay> open;
     bool isDiskFull = false;
-    struct LastOwn {
-        journal::OperationId operation;
+    /// What one touch on this device wrote, by its places in the device's chain.
+    struct OwnTouch {
+        std::uint64_t first = 0;
+        std::uint64_t last = 0;
         Duration at;  ///< running time
     };
-    std::optional<LastOwn> lastOwn;        ///< recorded since the start, in the open event
+    std::vector<OwnTouch> touches;         ///< of late, since the start, in the open event
     std::shared_ptr<const Snapshot> seen;  ///< the last snapshot, handed out again while it holds
     std::shared_ptr<const Lists> listed;   ///< handed out again until something is recorded
     std::shared_ptr<const Reckoned> reckoned;  ///< the last reckoning, while nothing in it changed
@@ -109,6 +111,8 @@ struct Session::State {
 
     /// Why nothing may be recorded, if so.
     [[nodiscard]] std::optional<Refusal> objection() const;
+    /// Why nothing may be recorded in any event, if so.
+    [[nodiscard]] std::optional<Refusal> objectionOfStore() const;
     /// Why the task at this place of the sheet may not be begun or finished yet: it lights a fire,
     /// and what is asked before that is not answered.
     [[nodiscard]] std::optional<Refusal> objectionToFire(std::size_t task) const;
@@ -121,9 +125,18 @@ struct Session::State {
     [[nodiscard]] const live::Chance& chance(Instant now);
     /// Null without an event. (session_service.cpp)
     [[nodiscard]] const std::shared_ptr<const ServicePlan>& service();
-    /// The last thing done on this device, as long as it can be taken back.
+    /// (session_undo.cpp)
+    void noteTouch(std::uint64_t first, std::uint64_t last);
+    /// Touches on this device that can still be taken back by their age, the last one first.
+    struct RecentTouch {
+        std::vector<const journal::Operation*> operations;  ///< in the order written
+        Duration left;                                      ///< of the time it is offered
+    };
+    [[nodiscard]] std::vector<RecentTouch> recentTouches() const;
+    /// What one undo takes back: the last touch on this device that still stands, whole, or, when
+    /// none is left, the taking back itself. So a slip that was followed by the touch that was
+    /// meant goes with two undos.
     struct Reversible {
-        /// It, last, and what was said in the same breath: the plan that was made for it.
         std::vector<journal::OperationId> operations;
         UndoOffer offer;
     };
@@ -131,5 +144,7 @@ struct Session::State {
 };
 
 [[nodiscard]] Refusal refusalFor(const journal::StoreError& error);
+/// A fault of one part of the store, which says nothing of the others.
+[[nodiscard]] bool isItsOwn(const journal::StoreError& error);
 
 }  // namespace cinder::app

@@ -67,7 +67,7 @@ struct PersonCard {
     friend bool operator==(const PersonCard&, const PersonCard&) = default;
 };
 
-/// The last thing that can be taken back, as long as it is offered.
+/// The last touch that still stands, as long as it can be taken back.
 struct UndoOffer {
     enum class What : std::uint8_t {
         Start,
@@ -100,6 +100,7 @@ struct UndoOffer {
         NextPan,   ///< `number` is the pan
         Interrupted,
         Lesson,
+        Plan,  ///< a new plan for the rest of the day
     };
     What what = What::Start;
     std::optional<TaskId> task;

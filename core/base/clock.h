@@ -74,7 +74,6 @@ class RehearsalClock final : public Clock {
     /// A rehearsal has no sleep to tell from a jump, so its running time is its wall time.
     [[nodiscard]] Duration running() const override { return wall().time_since_epoch(); }
     [[nodiscard]] const Anchor& anchor() const { return anchor_; }
-    void moveAnchor(Anchor anchor) { anchor_ = anchor; }
 
   private:
     const Clock& real_;

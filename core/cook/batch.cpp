@@ -16,6 +16,11 @@ std::vector<PieceOnGrate> piecesOf(const ThicknessClass& kind, PieceNumber first
     return pieces;
 }
 
+ReadingRange possibleReadings(std::optional<Temperature> start, Temperature boiling) {
+    return {start ? *start + TemperatureDelta::fromKelvin(-2) : kColdestMeat,
+            boiling + TemperatureDelta::fromKelvin(3)};
+}
+
 RestPlace insulatedBox() {
     RestPlace place;
     place.handling.film = {10};

@@ -61,6 +61,22 @@ struct ProbeReading {
     Temperature reading;
 };
 
+/// What a probe in a piece can show: nothing in it is colder than it was laid, nor much hotter than
+/// boiling while it is wet. Two and three kelvin for the thermometer and a piece that was not laid
+/// equally warm (from memory).
+struct ReadingRange {
+    Temperature least;
+    Temperature most;
+    [[nodiscard]] bool holds(Temperature reading) const {
+        return reading >= least && reading <= most;
+    }
+};
+/// `start` of the piece when it was laid; without it no meat is colder than `kColdestMeat`.
+[[nodiscard]] ReadingRange possibleReadings(std::optional<Temperature> start,
+                                            Temperature boiling = Temperature::fromCelsius(100));
+/// No meat is laid colder; a slip of the finger.
+inline constexpr Temperature kColdestMeat = Temperature::fromCelsius(-5);
+
 /// A cook's judgement by touch or look, weak evidence about the middle of the piece. It moves the
 /// forecast a little; it never stands in for a thermometer.
 struct Judgement {

@@ -18,7 +18,15 @@ constexpr double kSpentShare = 0.5;
 /// Until more is due, after burn-in. Common practice - no source.
 constexpr Duration kBedLasts = std::chrono::minutes(60);
 
+double bedKilograms(Area bed, Length depth) {
+    return bed.squareMetres() * depth.metres() * 0.5 * (kBulkLow + kBulkHigh);
+}
+
 }  // namespace
+
+Mass coalOfBed(Area bed, Length depth) {
+    return Mass::fromKilograms(bedKilograms(bed, depth));
+}
 
 Result<CoalNeed, CookError> coalNeed(const FirePlan& plan) {
     if (plan.bed <= Area{}) return fail(CookError{CookError::Kind::NotPositive, "bed"});
@@ -44,7 +52,7 @@ Result<CoalNeed, CookError> coalNeed(const FirePlan& plan) {
     need.byHeat = {mass(kShareHigh, kHeatHigh),
                    mass(0.5 * (kShareLow + kShareHigh), 0.5 * (kHeatLow + kHeatHigh)),
                    mass(kShareLow, kHeatLow)};
-    const double bed = area * plan.depth.metres() * 0.5 * (kBulkLow + kBulkHigh);
+    const double bed = bedKilograms(plan.bed, plan.depth);
     need.byDepth = Mass::fromKilograms(bed);
     // Fresh coal is added one burn-in before the bed is due, and only while there is cooking left.
     for (Duration due = kBedLasts; due < plan.cooking; due += kBedLasts) {

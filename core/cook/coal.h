@@ -30,6 +30,9 @@ struct FirePlan {
     Duration burnIn = std::chrono::minutes(30);
 };
 
+/// The coal of a bed of this depth, as poured. Bulk density as for the need.
+[[nodiscard]] Mass coalOfBed(Area bed, Length depth = FirePlan{}.depth);
+
 struct TopUp {
     Duration afterLighting;  ///< add then: fresh coal needs its own burn-in
     Mass mass;

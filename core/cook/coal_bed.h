@@ -3,9 +3,12 @@
 /// How long a bed of coals lasts, from when it was ready and from what hands over it told since.
 ///
 /// The heat of a bed dies away exponentially: log flux falls on a straight line. Before any reading
-/// the slope is believed from practice (a bed is due for more about an hour after it was ready);
-/// each hand test or grate thermometer moves it. A bed counts as weak when it gives half of what it
-/// gave when it was ready: a fire of 3 s has then become one of about 8 s.
+/// the slope is believed from practice (a bed is due for more about an hour after it was ready) and
+/// the heat is that of the fire that is wanted (coal.h); each reading moves them. A hand and a
+/// thermometer on the grate do not tell the same flux of one fire, so each has a level of its own;
+/// they share the slope. Coal that was added joins when it has burnt in, by what it is of a full
+/// bed. A bed counts as weak when it gives half of what it gave when it was ready: a fire of 3 s
+/// has then become one of about 7 s. Felt to be weak, it is.
 
 #include <vector>
 
@@ -14,18 +17,24 @@
 
 namespace cinder::cook {
 
+struct AddedCoal {
+    Instant at;
+    double share = 0;  ///< of the coal of a full bed
+};
+
 struct CoalBed {
-    /// The coals were burnt in, or fresh coal was last added and had burnt in.
-    Instant ready;
-    /// Ascending; those before `ready` are left out.
-    std::vector<FireReading> readings{};
+    Instant ready;                    ///< the coals were burnt in
+    std::vector<FireReading> hand{};  ///< ascending; those before `ready` are left out
     Duration burnIn = std::chrono::minutes(30);
+    std::vector<FireReading> thermometer{};  ///< of the grate, likewise
+    std::vector<AddedCoal> added{};          ///< ascending
 };
 
 struct BedOutlook {
-    Band<Instant> weak;  ///< half of the heat is left
+    /// Half of the heat is left. No later than a reading of less, until coal is added after it.
+    Band<Instant> weak;
     /// Add coal by then, so that it has burnt in when the bed is weak: one burn-in before the
-    /// likely instant.
+    /// likely instant. Coal that is still burning in counts.
     Instant topUpBy;
 };
 

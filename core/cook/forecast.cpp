@@ -17,6 +17,9 @@ constexpr Duration kLongestRest = 75min;
 /// What the model cannot follow (wind, drying, the fire between two looks), as a share of the time
 /// from the last reading to the pull. Chosen on simulated cooks of a richer model, see bench_cook.
 constexpr double kModelShare = 0.03;
+/// The same where the forecast runs on from a reading: nothing of the fire after it is averaged
+/// out.
+constexpr double kSeenShare = 0.10;
 /// The least published rise of oven roasts, 3 °C (three cookery sources; weak).
 constexpr TemperatureDelta kLeastRise = TemperatureDelta::fromKelvin(3);
 constexpr int kDraws = 200;
@@ -47,28 +50,56 @@ Band<T> percentiles(std::vector<double>& draws, Make make) {
 
 /// How long one piece takes from laying to pull, with what moves it.
 struct FittedBatch::Timing {
-    std::optional<GrillRun> atPull;  ///< nothing: not reached, or already off the grate
+    std::optional<AtPull> atPull;    ///< nothing: not reached, or already off the grate
     double log = 0;                  ///< of the likely seconds
     Pair gradient;                   ///< of `log`, by the hidden numbers
     double shorter = 0, longer = 0;  ///< standard deviations of the log to either side
-    double own = 0;                  ///< part of them that is the model's
+    double own = 0;                  ///< part of them that is the model's and the thermometer's
+    double soonest = 0;              ///< seconds; what was last seen says that it is not before
+    double dueBy = secondsOf(kLongestCook);  ///< likely, by what was last seen
+
+    [[nodiscard]] double seconds(double deviation) const {
+        return std::max(soonest, std::min(std::exp(log + deviation), secondsOf(kLongestCook)));
+    }
 };
+
+/// Of the likely time: what the model cannot follow from the last reading on, and what the last
+/// reading is out by, as the time the piece takes to climb as much.
+double FittedBatch::ownDeviation(std::size_t i, const AtPull& likely) const {
+    const double took = std::max(1.0, secondsOf(likely.run.elapsed()));
+    const Duration known =
+        readings_[i].empty() ? Duration(0) : models_[i].sinceLaid(readings_[i].last());
+    const double left = std::max(0.0, secondsOf(likely.run.elapsed() - known));
+    double seen = 0;
+    if (likely.standing.variance > 0) {
+        GrillRun on = likely.run;
+        const Temperature aim =
+            batch_->pullAt + TemperatureDelta::fromKelvin(likely.standing.above + 1);
+        if (on.advanceUntil(aim, kLongestCook))
+            seen = std::sqrt(likely.standing.variance) *
+                   secondsOf(on.elapsed() - likely.run.elapsed());
+    }
+    const double share = likely.standing.variance > 0 ? kSeenShare : kModelShare;
+    return std::hypot(share * left, seen) / took;
+}
 
 FittedBatch::Timing FittedBatch::timing(std::size_t i) const {
     const PieceModel& model = models_[i];
     const PieceFit& fit = fit_.pieces[i];
-    const Temperature target = batch_->pullAt;
+    const LastSeen seen = seenOf(model);
     const auto logTime = [&](const Pair& hidden) {
-        GrillRun run = model.lay(hidden);
         // A fire too weak counts as the longest cook: the band then ends there.
-        const bool reached = run.advanceUntil(target, kLongestCook);
-        return std::log(secondsOf(reached ? run.elapsed() : kLongestCook));
+        const AtPull at = runToPull(model, seen, hidden, kLongestCook);
+        return std::log(std::max(1.0, secondsOf(at.isReached ? at.run.elapsed() : kLongestCook)));
     };
 
     Timing timed;
-    GrillRun likely = model.lay(fit.mode);
-    if (!likely.advanceUntil(target, kLongestCook)) return timed;
-    timed.log = std::log(std::max(1.0, secondsOf(likely.elapsed())));
+    AtPull likely = runToPull(model, seen, fit.mode, kLongestCook);
+    if (!likely.isReached) return timed;
+    timed.log = std::log(std::max(1.0, secondsOf(likely.run.elapsed())));
+    if (seen.any())
+        (seen.isAtTarget(batch_->pullAt) ? timed.dueBy : timed.soonest) =
+            secondsOf(model.sinceLaid(seen.at()));
     const Matrix2 root = lowerRoot(fit.whole);
     Pair change;  // along the columns of the root
     double shorter = 0, longer = 0;
@@ -83,17 +114,16 @@ FittedBatch::Timing FittedBatch::timing(std::size_t i) const {
     }
     timed.gradient.thick = root.d > 0 ? change.thick / root.d : 0.0;
     timed.gradient.flux = (change.flux - root.c * timed.gradient.thick) / root.a;
-    const Duration known =
-        readings_[i].empty() ? Duration(0) : model.sinceLaid(readings_[i].last());
-    const double left = std::max(0.0, secondsOf(likely.elapsed() - known));
-    timed.own = kModelShare * left / secondsOf(likely.elapsed());
+    timed.own = ownDeviation(i, likely);
     timed.shorter = std::sqrt(shorter + timed.own * timed.own);
     timed.longer = std::sqrt(longer + timed.own * timed.own);
     timed.atPull = std::move(likely);
     return timed;
 }
 
-std::optional<CarryOver> FittedBatch::carryOver(std::size_t i, const GrillRun& run) const {
+std::optional<CarryOver> FittedBatch::carryOver(std::size_t i, const AtPull& at) const {
+    const GrillRun& run = at.run;
+    const auto lower = TemperatureDelta::fromKelvin(-at.standing.above);
     const RestPlace& rest = batch_->rest;
     Slab likely = run.slab();
     Slab snug = likely;
@@ -113,7 +143,8 @@ std::optional<CarryOver> FittedBatch::carryOver(std::size_t i, const GrillRun& r
     over.peakAt = pulled + (peaksEarly ? early.afterPull : rest.handlingFor + late.afterPull);
     over.peak.low = std::min(over.peak.likely, core + kLeastRise);
     over.peak.high = std::max(over.peak.likely, best.middle);
-    over.limit = run.slab().mean();
+    over.peak = {over.peak.low + lower, over.peak.likely + lower, over.peak.high + lower};
+    over.limit = run.slab().mean() + lower;
     return over;
 }
 
@@ -122,18 +153,24 @@ PieceForecast FittedBatch::forecastPiece(std::size_t i, Timing& timed) const {
     PieceForecast made;
     made.number = piece.number;
     if (piece.pulled) {
-        GrillRun run = models_[i].lay(fit_.pieces[i].mode);
-        run.advanceTo(*piece.pulled - piece.laid);
-        made.carryOver = carryOver(i, run);
+        AtPull at{models_[i].lay(fit_.pieces[i].mode), {}, true};
+        // Pulled, whatever a touch said before.
+        const LastSeen seen{seenOf(models_[i]).probe, {}};
+        if (seen.any()) at.standing = runToLastSeen(models_[i], seen, at.run);
+        at.run.advanceTo(*piece.pulled - piece.laid);
+        made.carryOver = carryOver(i, at);
         return made;
     }
     timed = timing(i);
     if (!timed.atPull) return made;
     const auto at = [&](double deviation) {
-        return piece.laid + fromSeconds(std::exp(timed.log + deviation));
+        return piece.laid + fromSeconds(timed.seconds(deviation));
     };
-    made.pull = Band<Instant>{at(-kBandReach * timed.shorter), at(0),
-                              std::min(at(kBandReach * timed.longer), piece.laid + kLongestCook)};
+    made.pull =
+        Band<Instant>{at(-kBandReach * timed.shorter), at(0), at(kBandReach * timed.longer)};
+    // Two runs are out by seconds: a solver must not call a piece not due that reads the target.
+    made.pull->likely = std::min(made.pull->likely, piece.laid + fromSeconds(timed.dueBy));
+    made.pull->low = std::min(made.pull->low, made.pull->likely);
     made.carryOver = carryOver(i, *timed.atPull);
     return made;
 }
@@ -163,9 +200,10 @@ std::optional<BatchSpread> FittedBatch::spreadOf(const std::vector<Timing>& timi
         for (std::size_t i = 0; i < timings.size(); ++i) {
             if (!timings[i].atPull) continue;
             const Pair moved = fit_.pieces[i].follow * shared + ownRoot[i] * normalPair(rng);
-            const double log = timings[i].log + dot(timings[i].gradient, moved) +
-                               timings[i].own * normalPair(rng).flux;
-            const double at = secondsOf(models_[i].piece().laid.time_since_epoch()) + std::exp(log);
+            const double deviation =
+                dot(timings[i].gradient, moved) + timings[i].own * normalPair(rng).flux;
+            const double at = secondsOf(models_[i].piece().laid.time_since_epoch()) +
+                              timings[i].seconds(deviation);
             earliest = std::min(earliest, at);
             latest = std::max(latest, at);
         }

@@ -3,7 +3,9 @@
 /// When each piece is done, how far it climbs in the rest, and how far the batch spreads.
 ///
 /// A forecast starts from the fire, the start temperature and the thickness, and is fitted again,
-/// from all readings at once, whenever one is entered.
+/// from all readings at once, whenever one is entered. It runs on from what was last seen of a
+/// piece (last_seen.h): no piece is due whose newest reading is below the target, and one that
+/// reads the target is.
 ///
 /// **A forecast never says safe.** No type here has a value for it: what comes out are instants and
 /// temperatures with bands. Whether food may be served is a question for a thermometer at the
@@ -13,7 +15,7 @@
 #include <optional>
 
 #include "cook/band.h"
-#include "cook/piece_evidence.h"
+#include "cook/last_seen.h"
 
 namespace cinder::cook {
 
@@ -82,8 +84,11 @@ class FittedBatch {
     FittedBatch() = default;
     void fitReadings();
     [[nodiscard]] const PieceModel* find(PieceNumber piece) const;
+    /// `model` is one of `models_`.
+    [[nodiscard]] LastSeen seenOf(const PieceModel& model) const;
     [[nodiscard]] Timing timing(std::size_t i) const;
-    [[nodiscard]] std::optional<CarryOver> carryOver(std::size_t i, const GrillRun& run) const;
+    [[nodiscard]] std::optional<CarryOver> carryOver(std::size_t i, const AtPull& at) const;
+    [[nodiscard]] double ownDeviation(std::size_t i, const AtPull& likely) const;
     [[nodiscard]] PieceForecast forecastPiece(std::size_t i, Timing& timed) const;
     [[nodiscard]] std::optional<BatchSpread> spreadOf(const std::vector<Timing>& timings) const;
     [[nodiscard]] bool sameCase(std::size_t i, std::size_t j) const;

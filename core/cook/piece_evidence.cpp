@@ -11,29 +11,12 @@ namespace {
 /// Difference of the hidden numbers for derivatives.
 constexpr double kNudge = 0.05;
 
-struct Expected {
-    double reading = 0;   ///< °C
-    double variance = 0;  ///< from the place of the tip, K²
-};
-
-/// A tip near the coldest place reads high however it misses, so the mean over where it may be is
-/// what is expected; two-point rule for a normal distribution.
-Expected expectProbe(const PieceModel& model, const GrillRun& run, Length depth) {
-    const Slab& slab = run.slab();
-    const double below = model.scaledDepth(depth, slab);
-    const double place = run.firstFaceDown() ? slab.nodesMetres().back() - below : below;
-    const double one = slab.celsiusAt(place - kTipMetres);
-    const double other = slab.celsiusAt(place + kTipMetres);
-    const double curved = 0.5 * (one + other) - slab.celsiusAt(place);
-    return {0.5 * (one + other), 0.25 * (one - other) * (one - other) + 2.0 * curved * curved};
-}
-
 /// Probes first, then judgements, in the order of `readings`.
-std::vector<Expected> expect(const PieceModel& model, const PieceReadings& readings,
-                             const Pair& hidden) {
+std::vector<ExpectedReading> expect(const PieceModel& model, const PieceReadings& readings,
+                                    const Pair& hidden) {
     GrillRun run = model.lay(hidden);
-    std::vector<Expected> expected;
-    std::vector<Expected> judged;
+    std::vector<ExpectedReading> expected;
+    std::vector<ExpectedReading> judged;
     auto judgement = readings.judgements.begin();
     const auto judgeUntil = [&](Instant until) {
         for (; judgement != readings.judgements.end() && judgement->at <= until; ++judgement) {
@@ -57,17 +40,17 @@ struct Pull {
 
 /// What the model gets wrong in one reading of a piece it gets wrong in the next one as well, and
 /// so does a thermometer that reads high: that part does not average out over `readings`.
-Pull gaussian(double read, const Expected& expected, double readings) {
+Pull gaussian(double read, const ExpectedReading& expected, double readings) {
     const double variance = kThermometerKelvin * kThermometerKelvin +
                             readings * kModelKelvin * kModelKelvin + expected.variance;
-    const double off = expected.reading - read;
+    const double off = expected.celsius - read;
     return {0.5 * off * off / variance, off / variance, 1.0 / variance};
 }
 
 /// A cook says done with a chance that grows with the core over the target: a probit.
-Pull probit(Judgement::Verdict verdict, double target, const Expected& expected) {
+Pull probit(Judgement::Verdict verdict, double target, const ExpectedReading& expected) {
     const double sign = verdict == Judgement::Verdict::Done ? 1.0 : -1.0;
-    const double z = std::clamp(sign * (expected.reading - target) / kTouchKelvin, -6.0, 6.0);
+    const double z = std::clamp(sign * (expected.celsius - target) / kTouchKelvin, -6.0, 6.0);
     const double chance = 0.5 * std::erfc(-z / std::numbers::sqrt2);
     const double ratio = std::exp(-0.5 * z * z) / std::sqrt(2.0 * std::numbers::pi) / chance;
     return {-std::log(chance), -sign * ratio / kTouchKelvin,
@@ -75,6 +58,16 @@ Pull probit(Judgement::Verdict verdict, double target, const Expected& expected)
 }
 
 }  // namespace
+
+ExpectedReading expectProbe(const PieceModel& model, const GrillRun& run, Length depth) {
+    const Slab& slab = run.slab();
+    const double below = model.scaledDepth(depth, slab);
+    const double place = run.firstFaceDown() ? slab.nodesMetres().back() - below : below;
+    const double one = slab.celsiusAt(place - kTipMetres);
+    const double other = slab.celsiusAt(place + kTipMetres);
+    const double curved = 0.5 * (one + other) - slab.celsiusAt(place);
+    return {0.5 * (one + other), 0.25 * (one - other) * (one - other) + 2.0 * curved * curved};
+}
 
 Instant PieceReadings::last() const {
     Instant latest = Instant::min();
@@ -92,8 +85,7 @@ Result<PieceReadings, CookError> readingsOf(const Batch& batch, const PieceOnGra
         if (probe.depth < Length{} || probe.depth > piece.thickness) {
             return fail(CookError{CookError::Kind::OutOfRange, "depth"});
         }
-        const double read = probe.reading.celsius();
-        if (!(read >= -5 && read <= 150)) {
+        if (!possibleReadings(piece.start, batch.boiling).holds(probe.reading)) {
             return fail(CookError{CookError::Kind::OutOfRange, "reading"});
         }
         readings.probes.push_back(probe);
@@ -125,8 +117,8 @@ Evidence evidenceNear(const PieceModel& model, const PieceReadings& readings, co
                                              static_cast<double>(readings.probes.size()))
                                   : probit(readings.judgements[i - readings.probes.size()].verdict,
                                            model.batch().pullAt.celsius(), here[i]);
-        const double byFlux = (more[i].reading - here[i].reading) / kNudge;
-        const double byThick = (thicker[i].reading - here[i].reading) / kNudge;
+        const double byFlux = (more[i].celsius - here[i].celsius) / kNudge;
+        const double byThick = (thicker[i].celsius - here[i].celsius) / kNudge;
         cost += pull.cost;
         evidence.slope = evidence.slope + Pair{pull.slope * byFlux, pull.slope * byThick};
         evidence.bend =

@@ -15,6 +15,17 @@ inline constexpr double kModelKelvin = 1.2;
 inline constexpr double kTipMetres = 0.004;
 inline constexpr double kTouchKelvin = 5.0;
 
+/// What the model expects a probe to show.
+struct ExpectedReading {
+    double celsius = 0;
+    double variance = 0;  ///< from the place of the tip, K²
+};
+
+/// Of a tip so far below the face that is up. A tip near the coldest place reads high however it
+/// misses, so it is the mean over where it may be; two-point rule for a normal distribution.
+[[nodiscard]] ExpectedReading expectProbe(const PieceModel& model, const GrillRun& run,
+                                          Length depth);
+
 /// The readings of one piece in the order they were taken. Those after the pull are left out: the
 /// hidden numbers are about the grate.
 struct PieceReadings {
@@ -26,7 +37,7 @@ struct PieceReadings {
 };
 
 /// Errors: `OutOfOrder` "probe" or "judgement" for one before the piece was laid; `OutOfRange`
-/// "depth" for a tip outside the piece, "reading" outside -5…150 °C.
+/// "depth" for a tip outside the piece, "reading" for one that no piece can show (batch.h).
 [[nodiscard]] Result<PieceReadings, CookError> readingsOf(const Batch& batch,
                                                           const PieceOnGrate& piece);
 

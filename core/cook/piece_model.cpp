@@ -75,8 +75,12 @@ Result<PieceModel, CookError> PieceModel::make(const Batch& batch, const PieceOn
         const auto thickness =
             equivalentThickness({piece.thickness, *piece.width, *piece.length}, fire, batch.air,
                                 batch.food, piece.start, batch.pullAt);
-        if (!thickness) return fail(thickness.error());
-        model.slabThickness_ = *thickness;
+        // So near boiling the mean of fire and air gives no ratio: the piece counts as a slab,
+        // which is later rather than sooner.
+        if (thickness)
+            model.slabThickness_ = *thickness;
+        else if (thickness.error().kind != CookError::Kind::NeverReached)
+            return fail(thickness.error());
     }
     return model;
 }

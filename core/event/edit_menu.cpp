@@ -105,8 +105,11 @@ Edited withoutDish(Event draft, const DishId& dish) {
     draft.menu.erase(there);
     if (draft.quantities) {
         std::erase(draft.quantities->lineOrder, dish);
-        std::erase_if(draft.quantities->overrides,
-                      [&](const Override& one) { return one.figure.starts_with("dish/" + own); });
+        // "buy/oil/for/lamb" and "buy/oil/for/lamb/packs": what only this dish asks for.
+        std::erase_if(draft.quantities->overrides, [&](const Override& one) {
+            return one.figure.starts_with("dish/" + own) ||
+                   (one.figure + '/').find("/for/" + own) != std::string::npos;
+        });
     }
     return settled(draft);
 }

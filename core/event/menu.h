@@ -125,6 +125,15 @@ struct Dish {
     friend bool operator==(const Dish&, const Dish&) = default;
 };
 
+/// Is it fit for a guest of `diet`: ticked so, or ticked for a diet that leaves out still more?
+/// What is vegan is vegetarian and has no milk, by definition of the diet.
+[[nodiscard]] bool isFitFor(const Dish& dish, Diet diet);
+
+/// Is there `allergen` in it: declared, or within what is declared, or what the dish itself is?
+/// Wheat is a gluten-containing grain (21 CFR 101.91(a)(1)); a dairy dish has milk, an egg dish
+/// egg.
+[[nodiscard]] bool hasAllergen(const Dish& dish, Allergen allergen);
+
 /// How many pieces `guests` need, rounded up.
 [[nodiscard]] std::int32_t pieceCount(const Pieces& pieces, const Guests& guests);
 

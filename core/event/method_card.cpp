@@ -96,9 +96,16 @@ class Copy {
         }
     }
 
+    /// Of the work or of another dish. Nothing waits for a dish that is new, so no link of it can
+    /// close a circle.
     [[nodiscard]] bool hasStep(const StepId& id) const {
+        const auto isOf = [&](const Dish& dish) {
+            return std::any_of(dish.method.begin(), dish.method.end(),
+                               [&](const Step& step) { return fullName(dish.id, step.id) == id; });
+        };
         return std::any_of(event_.work.begin(), event_.work.end(),
-                           [&](const Step& step) { return step.id == id; });
+                           [&](const Step& step) { return step.id == id; }) ||
+               std::any_of(event_.menu.begin(), event_.menu.end(), isOf);
     }
 
     void settleLinks(Step& step, const DishId& old) const {

@@ -24,9 +24,9 @@ namespace cinder::event {
 [[nodiscard]] std::string writeDish(const Dish& dish);
 
 /// The card as a dish of `event`: with an id of its own, last in order, on the event's own grates
-/// and equipment of the same kind, after the event's own fires. Links to work the event does not
-/// have are left out. Stations, skills and kit that have no counterpart stay as they are, for
-/// `findFaults` to name.
+/// and equipment of the same kind, after the event's own fires. Links to steps the event does not
+/// have, of its work or of its dishes, are left out. Stations, skills and kit that have no
+/// counterpart stay as they are, for `findFaults` to name.
 [[nodiscard]] Dish copiedInto(const Event& event, const Dish& card);
 
 }  // namespace cinder::event

@@ -30,7 +30,7 @@ struct Pack {
 };
 
 struct Ingredient {
-    /// Dishes that use the same id are bought together.
+    /// Dishes that use the same id under the same name are bought together.
     IngredientId id;
     LocalText name;
     /// Of the dish's weight as it is portioned: ready to eat when portions are weighed, raw when

@@ -65,6 +65,9 @@ struct Writer {
         return body("undone",
                     {{"device", o.operation.device.text()}, {"sequence", o.operation.sequence}});
     }
+    BodyText operator()(const ClockFollowed& o) const {
+        return body("clock", {{"at", millis(o.at)}});
+    }
     BodyText operator()(const safety::Fact& o) const { return writeSafetyFact(o); }
     BodyText operator()(const FigureSet& o) const { return writeListFact(o); }
     BodyText operator()(const GuestsSet& o) const { return writeListFact(o); }
@@ -153,6 +156,7 @@ constexpr KindReader kReaders[] = {
          if (sequence < 1) throw Unreadable{};
          return Undone{{DeviceId{textOf(o, "device")}, static_cast<std::uint64_t>(sequence)}};
      }},
+    {"clock", [](const json& o) -> Body { return ClockFollowed{instantOf(o, "at")}; }},
 };
 
 }  // namespace

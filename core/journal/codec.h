@@ -55,6 +55,7 @@
 ///     pan-set       {"dish": id, "pan": n, "at": ms}  on the line in the place of the one before
 ///     interrupted   {"task": id, "interrupted": boolean, "at": ms}   its time does not count
 ///     lesson        {"figure": text, "accepted": boolean, "value": n, "at": ms}   learn/lessons.h
+///     clock         {"at": ms}                       a person said that the clock is right now
 ///
 /// where entry is {"device": id, "sequence": n}, and the words for purpose, action, rule and item
 /// stand in codec_safety.cpp, and ms is milliseconds since 1970-01-01T00:00:00Z. A kind this

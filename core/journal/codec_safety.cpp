@@ -84,6 +84,7 @@ struct FactWriter {
             object["corrects"] = entryMembers(*o.corrects);
             object["reason"] = o.reason;
         }
+        if (o.from) object["from"] = *o.from;
         return textOfBody("measured", object);
     }
     BodyText operator()(const ActionTaken& o) const {
@@ -96,6 +97,7 @@ struct FactWriter {
         object["rule"] = wordFor(kRules, o.rule);
         addReading(object, o.reading);
         object["thermometer"] = o.thermometer.text();
+        if (o.from) object["from"] = *o.from;
         return textOfBody("left-control", object);
     }
     BodyText operator()(const CoolingBegun& o) const {
@@ -148,6 +150,12 @@ Pan panOf(const json& o) {
     return {DishId{textOf(o, "dish")}, smallOf(o, "pan")};
 }
 
+/// The pan it came out of; absent before there was such a thing.
+std::optional<std::int32_t> originOf(const json& o) {
+    if (!o.contains("from")) return std::nullopt;
+    return smallOf(o, "from");
+}
+
 Reading readingOf(const json& o) {
     const std::int64_t milli = wholeOf(o, "milliCelsius");
     if (std::llabs(milli) > kMostMilliCelsius) throw Unreadable{};
@@ -176,7 +184,13 @@ Fact readMeasured(const json& o) {
         measured.corrects = entryOf(o, "corrects");
         measured.reason = textOf(o, "reason");
     }
+    measured.from = originOf(o);
     return measured;
+}
+
+Fact readControlLeft(const json& o) {
+    return ControlLeft{panOf(o),         valueOf(kRules, o, "rule"), readingOf(o),
+                       thermometerOf(o), instantOf(o, "at"),         originOf(o)};
 }
 
 Fact readLocalRules(const json& o) {
@@ -203,11 +217,7 @@ constexpr KindReader kReaders[] = {
          return Fact{
              ActionTaken{entryOf(o, "entry"), valueOf(kActions, o, "action"), instantOf(o, "at")}};
      }},
-    {"left-control",
-     [](const json& o) -> Body {
-         return Fact{ControlLeft{panOf(o), valueOf(kRules, o, "rule"), readingOf(o),
-                                 thermometerOf(o), instantOf(o, "at")}};
-     }},
+    {"left-control", [](const json& o) -> Body { return readControlLeft(o); }},
     {"cooling",
      [](const json& o) -> Body {
          return Fact{CoolingBegun{panOf(o), valueOf(kRoutes, o, "route"), instantOf(o, "at")}};

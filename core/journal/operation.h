@@ -151,6 +151,12 @@ struct Undone {
     OperationId operation;
     friend bool operator==(const Undone&, const Undone&) = default;
 };
+/// A person said that the device's clock, which showed something else than was written, is right:
+/// `at` is what it showed. What was written before says nothing about the time any more.
+struct ClockFollowed {
+    Instant at;
+    friend bool operator==(const ClockFollowed&, const ClockFollowed&) = default;
+};
 /// A kind this version does not know, kept word for word and passed on.
 struct Unknown {
     std::string kind;
@@ -164,7 +170,7 @@ using Body =
                  PiecesLaid, HandHeld, GrateRead, PieceRead, PieceJudged, PiecesPulled, PiecesMoved,
                  CoalAdded, safety::Fact, FigureSet, GuestsSet, LineOrdered, Packed, EventDrafted,
                  GuestsPassed, LastGuestPassed, PanLevelTapped, NextPanSet, TaskInterrupted,
-                 LessonAnswered, DishLeftOut, CrewChanged, Unknown>;
+                 LessonAnswered, DishLeftOut, CrewChanged, ClockFollowed, Unknown>;
 
 struct Operation {
     EventId event;

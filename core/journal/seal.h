@@ -3,8 +3,9 @@
 /// The hash chain that makes a changed record show. Every operation of a device in an event
 /// carries the hash of that device's previous one, so an entry cannot be altered, removed or put
 /// in between without breaking the chain from there on. What a chain cannot show is a record whose
-/// end was cut off, or one that was rebuilt as a whole: for that, compare the last seal with the
-/// one another device, or a signed sheet, has on record.
+/// end was cut off: for that, compare the last entry of each device with the one the signed sheet
+/// names (report/record_sheet.h). Nor one that was rebuilt as a whole: for that, compare the last
+/// seal with the one another device has on record.
 
 #include <array>
 #include <cstdint>

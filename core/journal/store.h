@@ -28,6 +28,7 @@ struct StoreError {
         OutOfOrder,   ///< an operation does not continue its device's chain
         Damaged,      ///< a page or a row cannot be read
         Failed,       ///< the device reported another fault
+        Occupied,     ///< what stands where a copy was to go is not replaced by it
     };
     Why why = Why::Failed;
     std::string detail;  ///< for the log
@@ -36,7 +37,7 @@ struct StoreError {
 /// Whether a store takes new operations, and if not, why.
 enum class Access : std::uint8_t {
     Full,
-    ReadOnlyFile,  ///< the file or the disk is write-protected
+    ReadOnlyFile,  ///< the file or the disk is write-protected, or the disk is full
     Newer,         ///< written by a newer app; shown, never touched
 };
 
@@ -59,7 +60,7 @@ class Store {
     Store& operator=(const Store&) = delete;
     virtual ~Store() = default;
 
-    /// The device this store belongs to; made when the store is.
+    /// The device this store belongs to; made when the store is. Empty for a copy.
     [[nodiscard]] virtual const DeviceId& device() const = 0;
     [[nodiscard]] virtual Access access() const = 0;
 
@@ -90,10 +91,15 @@ class Store {
 
     /// Walks every chain; nothing means that the whole record is as it was written.
     [[nodiscard]] virtual Result<std::optional<BrokenChain>, StoreError> verify() const = 0;
+    /// The same for one event.
+    [[nodiscard]] virtual Result<std::optional<BrokenChain>, StoreError> verify(
+        const EventId& event) const = 0;
 
-    /// Writes everything into one file, which is there whole and checked or not at all; a file of
-    /// that name is replaced.
-    [[nodiscard]] virtual Result<void, StoreError> copyTo(
+    /// Writes everything into one file, which is there whole and compared with this store row by
+    /// row, or not at all. A file of that name is replaced when it is a copy all of which is in the
+    /// new one; any other, and this store itself, is left as it is (Occupied). Returns what
+    /// `verify` finds: a broken chain is copied as it stands.
+    [[nodiscard]] virtual Result<std::optional<BrokenChain>, StoreError> copyTo(
         const std::filesystem::path& file) const = 0;
 
     /// A copy that `copyTo` of any device wrote, to be read and never touched.

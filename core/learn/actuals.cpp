@@ -8,9 +8,37 @@
 
 namespace cinder::learn {
 
+namespace {
+
+/// Work that may be split is paused for other work. How long it was is not known better than
+/// between all the planned pauses and none.
+Duration workOf(const plan::Task& task, const plan::PlannedTask& planned, Duration took) {
+    const Duration usual = task.duration.usual;
+    if (!task.shortestPiece) return took;
+    const Duration pauses = std::max(Duration{0}, Duration{planned.finish - planned.start} - usual);
+    return std::clamp(usual, std::max(Duration{0}, took - pauses), took);
+}
+
+}  // namespace
+
 std::string stepOf(const plan::Task& task) {
     const std::string& text = task.id.text();
-    return task.batch ? text.substr(0, text.rfind('/')) : text;
+    const auto number = text.rfind('/');
+    // An id has no slash in it: dish, step and batch have two.
+    const bool isNumbered = task.batch || (task.dish && text.find('/') < number);
+    return isNumbered && number != std::string::npos ? text.substr(0, number) : text;
+}
+
+StepKey keyOf(const std::string& step, const LocalText& name, const LocalText& dish) {
+    const auto slash = step.find('/');
+    return {slash == std::string::npos ? step : step.substr(slash + 1), name, dish};
+}
+
+LocalText dishNameOf(const plan::Task& task, const std::optional<event::Event>& event) {
+    if (event && task.dish)
+        for (const event::Dish& dish : event->menu)
+            if (dish.id == *task.dish) return dish.name;
+    return {};
 }
 
 std::vector<Actual> actualsOf(const live::Day& day) {
@@ -28,11 +56,12 @@ std::vector<Actual> actualsOf(const live::Day& day) {
         actual.task = task.id;
         actual.step = stepOf(task);
         actual.name = task.name;
+        actual.dish = dishNameOf(task, day.event);
         actual.batch = task.batch;
         actual.plannedStart = day.sheet->schedule.tasks[i].start;
         actual.plannedLength = task.duration.usual;
         actual.actualStart = *started - bell;
-        actual.actualLength = *finished - *started;
+        actual.actualLength = workOf(task, day.sheet->schedule.tasks[i], *finished - *started);
         actual.isSuspect = isSuspect(kDurationPrior, logRatio(actual));
         actuals.push_back(std::move(actual));
     }

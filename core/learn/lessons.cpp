@@ -99,7 +99,7 @@ std::vector<TakeSuggestion> takesFor(const event::Event& event,
         std::vector<Observed> seen;
         for (const auto& day : past)
             for (const Appetite& appetite : day) {
-                if (appetite.dish != dish.id) continue;
+                if (appetite.name != dish.name) continue;
                 // Against the plan as it is now: see suggestions.cpp.
                 const double ratio = std::log(std::max(0.01, appetite.percentTaken() / planned));
                 if (!appetite.isAtLeast || ratio >= 0) seen.push_back({ratio, false});

@@ -34,7 +34,7 @@ struct TakeSuggestion {
 
 /// For each dish of `event` whose learnt take differs by `kLeastChange` or more. What was scraped
 /// out counts only when more was taken than is planned now: it says "at least so much". `past`: the
-/// dishes of one day each.
+/// dishes of one day each; a dish is known by its name.
 [[nodiscard]] std::vector<TakeSuggestion> takesFor(const event::Event& event,
                                                    const std::vector<std::vector<Appetite>>& past);
 

@@ -15,14 +15,16 @@ struct OneDay {
     double sum = 0;  ///< of the logarithms of their lengths
     std::int32_t batches = 0;
     bool isInterrupted = false;
+    std::int32_t guests = 0;
 };
 
-std::map<std::string, std::vector<OneDay>> daysOf(const std::vector<PastDay>& past) {
-    std::map<std::string, std::vector<OneDay>> steps;
+std::map<StepKey, std::vector<OneDay>> daysOf(const std::vector<PastDay>& past) {
+    std::map<StepKey, std::vector<OneDay>> steps;
     for (const PastDay& day : past) {
-        std::map<std::string, OneDay> today;
+        std::map<StepKey, OneDay> today;
         for (const Actual& actual : day.actuals) {
-            OneDay& step = today[actual.step];
+            OneDay& step = today[keyOf(actual.step, actual.name, actual.dish)];
+            step.guests = day.guests;
             if (day.interrupted.count(actual.task) > 0) {
                 step.isInterrupted = true;
             } else if (actual.actualLength > Duration{0}) {
@@ -30,10 +32,19 @@ std::map<std::string, std::vector<OneDay>> daysOf(const std::vector<PastDay>& pa
                 ++step.batches;
             }
         }
-        for (const auto& [name, step] : today)
-            if (step.batches > 0 || step.isInterrupted) steps[name].push_back(step);
+        for (const auto& [key, step] : today)
+            if (step.batches > 0 || step.isInterrupted) steps[key].push_back(step);
     }
     return steps;
+}
+
+bool isLike(std::int32_t guests, std::int32_t then) {
+    if (guests <= 0 || then <= 0) return true;
+    return std::max(guests, then) <= kLikeGuests * std::min(guests, then);
+}
+
+bool isByTheBatch(const plan::Task& task) {
+    return stepOf(task) != task.id.text();
 }
 
 /// Against the plan as it is now. Against the plan of its own day, what was accepted since then
@@ -64,15 +75,20 @@ double logRatio(const Actual& actual) {
 }
 
 std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
-                                       const std::vector<PastDay>& past) {
+                                       const std::vector<PastDay>& past,
+                                       const std::optional<event::Event>& event) {
     const auto steps = daysOf(past);
+    const std::int32_t guests = event ? event::headCount(event->guests) : 0;
     std::map<std::string, Suggestion> found;
     for (const plan::Task& task : now) {
         const std::string step = stepOf(task);
-        const auto seen = steps.find(step);
+        const auto seen = steps.find(keyOf(step, task.name, dishNameOf(task, event)));
         const Duration planned = task.duration.usual;
         if (seen == steps.end() || found.count(step) > 0 || planned <= Duration{0}) continue;
-        const Learned learned = learn(kDurationPrior, against(planned, seen->second));
+        std::vector<OneDay> days = seen->second;
+        if (!isByTheBatch(task))
+            std::erase_if(days, [&](const OneDay& day) { return !isLike(guests, day.guests); });
+        const Learned learned = learn(kDurationPrior, against(planned, days));
         Suggestion suggestion{step, task.name, planned, scaled(planned, learned.mean)};
         suggestion.low = scaled(planned, learned.mean - kTenth * learned.deviation);
         suggestion.high = scaled(planned, learned.mean + kTenth * learned.deviation);

@@ -39,15 +39,23 @@ struct Suggestion {
 struct PastDay {
     std::vector<Actual> actuals;
     std::set<TaskId> interrupted;
+    std::int32_t guests = 0;  ///< that were planned for; 0: not known
 };
+
+/// What took long for many guests says nothing of few: a day counts when it had at most so many
+/// times as many guests as this one, or as few. A batch is as large as the grate, so that for work
+/// in batches every day counts. Our choice.
+inline constexpr double kLikeGuests = 1.3;
 
 /// ln(actual / planned); 0 when either is nothing.
 [[nodiscard]] double logRatio(const Actual& actual);
 
 /// For each step of `now` that was seen before and whose learned length differs enough. What it
 /// took is held against `now`, whatever was planned on its own day. Batches of one day count as one
-/// event: their mean. By name of the step.
+/// event: their mean. `event` says what the dishes of `now` are called and how many guests come; a
+/// step was seen before when it and its dish had the same names (`StepKey`). By id of the step.
 [[nodiscard]] std::vector<Suggestion> suggestionsFor(const std::vector<plan::Task>& now,
-                                                     const std::vector<PastDay>& past);
+                                                     const std::vector<PastDay>& past,
+                                                     const std::optional<event::Event>& event = {});
 
 }  // namespace cinder::learn

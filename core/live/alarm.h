@@ -23,10 +23,20 @@ enum class TimerKind : std::uint8_t {
     Check,     ///< measure a temperature
 };
 
+/// What a timer that has no task calls for; those of tasks are told by their kind.
+enum class TimerOccasion : std::uint8_t {
+    Work,         ///< it has a task
+    CheckAtFire,  ///< measure what has just been cooked
+    Check,        ///< measure what is held, served or cooled
+    Discard,      ///< its time control is over
+    NextPan,      ///< start the next pan, before the one on the line is empty
+};
+
 struct Timer {
     /// The same on every device: "turn:lamb/cook/1:3". Acknowledgements name it.
     std::string name;
     TimerKind kind = TimerKind::Turn;
+    TimerOccasion occasion = TimerOccasion::Work;
     TaskId task;
     /// For a turn: which one, from 1; and how many there are.
     std::optional<std::int32_t> number;

@@ -74,13 +74,22 @@ class Bed {
         made_.added.assign(found->second.coalAdded.begin(), found->second.coalAdded.end());
     }
 
+    Area overCoals() const {
+        return Area::ofRectangle(grate_.length - grate_.coolSide, grate_.width);
+    }
+
     void setBed() {
         cook::CoalBed bed;
         bed.ready = *made_.ready;
-        if (const auto found = day_.grates.find(grate_.id); found != day_.grates.end())
-            bed.readings = fireReadings(found->second);
-        if (!made_.added.empty())
-            bed.ready = std::max(bed.ready, made_.added.back().first + bed.burnIn);
+        if (const auto found = day_.grates.find(grate_.id); found != day_.grates.end()) {
+            bed.hand = handReadings(found->second);
+            bed.thermometer = thermometerReadings(found->second);
+        }
+        // More than a full bed is not poured into it at once.
+        const Mass full = cook::coalOfBed(overCoals());
+        bed.added.reserve(made_.added.size());
+        for (const auto& [when, mass] : made_.added)
+            if (full > Mass{}) bed.added.push_back({when, std::min(1.0, mass / full)});
         if (const auto outlook = cook::bedOutlook(bed)) made_.bed = *outlook;
     }
 
@@ -95,7 +104,7 @@ class Bed {
         }
         if (!first || *last <= *first) return;
         cook::FirePlan plan;
-        plan.bed = Area::ofRectangle(grate_.length - grate_.coolSide, grate_.width);
+        plan.bed = overCoals();
         plan.cooking = *last - *first;
         const auto wanted = cook::fireFromHandTest(cook::kWantedHand);
         if (!wanted) return;

@@ -58,9 +58,9 @@ void addFacts(const PieceFacts& facts, cook::PieceOnGrate& piece, CookBatch& mad
     for (const auto& [at, reading] : facts.readings) {
         const Length depth =
             reading.depth.value_or(Length::fromMillimetres(piece.thickness.millimetres() / 2));
-        const double celsius = reading.temperature.celsius();
-        const bool isPossible = at >= piece.laid && depth >= Length{} && depth <= piece.thickness &&
-                                celsius >= -5 && celsius <= 150;
+        const bool isPossible =
+            at >= piece.laid && depth >= Length{} && depth <= piece.thickness &&
+            cook::possibleReadings(piece.start, made.batch.boiling).holds(reading.temperature);
         if (isPossible)
             made.batch.probes.push_back({piece.number, at, depth, reading.temperature});
         else
@@ -101,13 +101,27 @@ Temperature pullTargetOf(const OnGrate& batch) {
     return pullTargetOf(batch.food, batch.meat, batch.doneness, batch.pullAt);
 }
 
-std::vector<cook::FireReading> fireReadings(const GrateFacts& grate) {
+std::vector<cook::FireReading> handReadings(const GrateFacts& grate) {
     std::vector<cook::FireReading> readings;
+    readings.reserve(grate.handTests.size());
     for (const auto& [at, held] : grate.handTests)
         if (const auto belief = cook::fireFromHandTest(held)) readings.push_back({at, *belief});
+    return readings;
+}
+
+std::vector<cook::FireReading> thermometerReadings(const GrateFacts& grate) {
+    std::vector<cook::FireReading> readings;
+    readings.reserve(grate.readings.size());
     for (const auto& [at, shown] : grate.readings)
         if (const auto belief = cook::fireFromGrateThermometer(shown))
             readings.push_back({at, *belief});
+    return readings;
+}
+
+std::vector<cook::FireReading> fireReadings(const GrateFacts& grate) {
+    std::vector<cook::FireReading> readings = handReadings(grate);
+    const auto shown = thermometerReadings(grate);
+    readings.insert(readings.end(), shown.begin(), shown.end());
     std::stable_sort(
         readings.begin(), readings.end(),
         [](const cook::FireReading& a, const cook::FireReading& b) { return a.at < b.at; });

@@ -19,6 +19,9 @@ struct MeatModel {
 /// Readings of the fire under one grate, ascending; what no hand or thermometer can have told is
 /// left out.
 [[nodiscard]] std::vector<cook::FireReading> fireReadings(const GrateFacts& grate);
+/// Those of one instrument.
+[[nodiscard]] std::vector<cook::FireReading> handReadings(const GrateFacts& grate);
+[[nodiscard]] std::vector<cook::FireReading> thermometerReadings(const GrateFacts& grate);
 
 /// What is known of a batch that has been laid.
 struct LaidBatch {

@@ -137,6 +137,18 @@ void setLasting(BatchForecast& made) {
     made.lasts = lengthOf(made.spread->last, *made.laid, made.batch.takeOff);
 }
 
+/// Whether the model brings a piece that is still on the grate to its target; when none is, there
+/// is nothing to bring.
+bool reachesAny(const cook::BatchForecast& forecast, const BatchForecast& made) {
+    bool isOnGrate = false;
+    for (std::size_t i = 0; i < made.pieces.size() && i < forecast.pieces.size(); ++i) {
+        if (made.pieces[i].pulled) continue;
+        if (forecast.pieces[i].pull) return true;
+        isOnGrate = true;
+    }
+    return !isOnGrate;
+}
+
 /// Puts the model's word in place of the estimate.
 void takeOver(const cook::BatchForecast& forecast, BatchForecast& made) {
     made.isForecast = true;
@@ -156,9 +168,13 @@ void forecastLaid(const Day& day, BatchForecast& made) {
             cookBatchOf({made.batch, facts, factsOf(day, made.batch.task), *made.laid, made.over},
                         fireReadings(grateFactsOf(day, made.batch.grate)));
         made.readingsSetAside = cooked.setAside;
-        if (auto fit = cook::FittedBatch::fit(std::move(cooked.batch))) {
-            takeOver(fit->forecast(), made);
+        if (auto fit = cook::FittedBatch::fit(std::move(cooked.batch)); !fit) {
+            made.missing.refused = fit.error();
+        } else if (const auto forecast = fit->forecast(); reachesAny(forecast, made)) {
+            takeOver(forecast, made);
             fitted.emplace(std::move(*fit));
+        } else {
+            made.missing.isNeverReached = true;
         }
     }
     addKinds(facts, fitted ? &*fitted : nullptr, made);

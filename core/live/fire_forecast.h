@@ -13,13 +13,20 @@
 
 namespace cinder::live {
 
-/// What has to be told before there is a forecast; without it the event's estimate stands.
+/// Why there is no forecast: what has to be told first, or why the model has none. The event's
+/// estimate stands then.
 struct Missing {
     bool fire = false;       ///< a hand test or a grate thermometer
     bool start = false;      ///< the temperature of the meat when it was laid
     bool thickness = false;  ///< no thickness classes
     bool notMeat = false;    ///< the model knows meat and fish only
-    [[nodiscard]] bool any() const { return fire || start || thickness || notMeat; }
+    /// Everything was told, and the model cannot go by it: the field it stumbles over.
+    std::optional<cook::CookError> refused{};
+    /// By the model no piece gets to its target in four hours.
+    bool isNeverReached = false;
+    [[nodiscard]] bool any() const {
+        return fire || start || thickness || notMeat || refused || isNeverReached;
+    }
     friend bool operator==(const Missing&, const Missing&) = default;
 };
 

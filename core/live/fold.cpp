@@ -206,7 +206,8 @@ class Folder {
     }
     void operator()(const journal::PlanPublished&) {}
     void operator()(const journal::Undone&) {}
-    void operator()(const safety::Fact&) {}  // takeRecord
+    void operator()(const journal::ClockFollowed&) {}  // of the device's clock, not of the day
+    void operator()(const safety::Fact&) {}            // takeRecord
     void operator()(const journal::GuestsPassed& o) { day_.service.counts.emplace(o.guests, o.at); }
     void operator()(const journal::LastGuestPassed& o) {
         if (!day_.service.last) day_.service.last = o.at;

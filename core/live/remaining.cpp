@@ -93,6 +93,15 @@ class Joining {
 /// Who has another crew than the plan was made for waits a second or two. Our choice.
 constexpr std::int64_t kThoroughSearch = 1000;
 
+/// How many minutes late are tried, one after the other, when nothing says how late a plan must be:
+/// in steps that grow, since the answer is halved down to the minute afterwards, as far as a meal
+/// can slip on its day. Our choice.
+constexpr int kMinutesLate[] = {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180, 240};
+
+/// By how much the limits on waiting are stretched, in this order, when none of a changed crew's
+/// plans keeps them: as little as possible, and no further than minutes become hours. Our choice.
+constexpr int kStretches[] = {1, 2, 4, 8, 16};
+
 /// Looks for plans that serve so many minutes late.
 class Lookout {
   public:
@@ -125,7 +134,7 @@ class Lookout {
     /// stays on the screen.
     std::optional<SoonestRest> after(minutes low, HalfMinutes least) const {
         const minutes from = low;
-        for (const int more : {1, 2, 4, 7, 12, 20, 30, 45, 60, 90, 120, 180, 240}) {
+        for (const int more : kMinutesLate) {
             const minutes late = from + minutes{more};
             if (late < least) continue;
             if (auto found = at(late)) return between(low, *std::move(found));
@@ -199,7 +208,7 @@ Result<RunSheet, plan::NoPlan> planRest(const Remaining& remaining, const plan::
     if (const auto promised = Lookout(remaining, search, kThoroughSearch).at(minutes{0}))
         return joined(*promised);
     for (const std::int64_t schedules : {plan::kQuickSearch, kThoroughSearch})
-        for (const int times : {1, 2, 4, 8, 16}) {
+        for (const int times : kStretches) {
             const Remaining loosened = waitingLonger(remaining, times);
             const Lookout lookout(loosened, search, schedules);
             if (auto promised = lookout.at(minutes{0})) return joined(*promised);

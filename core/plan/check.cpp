@@ -244,4 +244,15 @@ std::vector<Violation> check(const Problem& problem, const Schedule& schedule) {
     return Judge(problem, schedule).verdict();
 }
 
+std::vector<Violation> check(const Problem& problem, const Schedule& schedule,
+                             const std::vector<bool>& isFixed) {
+    auto found = check(problem, schedule);
+    if (isFixed.empty()) return found;
+    const auto hasHappened = [&](TaskIndex i) { return isFixed[static_cast<std::size_t>(i)]; };
+    std::erase_if(found, [&](const Violation& broken) {
+        return hasHappened(broken.task) && (!broken.other || hasHappened(*broken.other));
+    });
+    return found;
+}
+
 }  // namespace cinder::plan

@@ -1,8 +1,8 @@
 #pragma once
 
 /// The judge. Re-checks every rule of a problem on a finished schedule, sharing nothing with the
-/// search: no data structure, no helper, no shortcut. Every test and every benchmark passes its
-/// schedules through here.
+/// search: no data structure, no helper, no shortcut. Every plan passes through here before anybody
+/// sees it, and so does every schedule of the tests and the benchmarks.
 
 #include <string>
 #include <vector>
@@ -37,6 +37,11 @@ struct Violation {
 
 /// All broken rules, in the order of `Rule`, then task; empty for a valid schedule.
 [[nodiscard]] std::vector<Violation> check(const Problem& problem, const Schedule& schedule);
+
+/// The same of a day under way: what is fixed has happened, by the rules or not, so only those
+/// count in which something that is not takes part. `isFixed` per task; empty: nothing is.
+[[nodiscard]] std::vector<Violation> check(const Problem& problem, const Schedule& schedule,
+                                           const std::vector<bool>& isFixed);
 
 /// One line of plain English for logs, tests and the command line.
 [[nodiscard]] std::string describe(const Problem& problem, const Violation& violation);

@@ -7,9 +7,7 @@ namespace cinder::plan {
 
 Result<Plan, NoPlan> makePlan(const Problem& problem, const Search& search) {
     if (auto fault = findFault(problem)) return fail(std::move(*fault));
-    search::Given given;
-    given.former = search.incumbent;
-    return search::solve(problem, search, given);
+    return search::solve(problem, search, search::Given{});
 }
 
 }  // namespace cinder::plan

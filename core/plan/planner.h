@@ -32,13 +32,10 @@ struct Budget {
 struct Search {
     Budget budget;
     std::uint64_t seed = 1;
-    /// A plan to stay close to; `replan` does more for a day that has begun.
-    const Schedule* incumbent = nullptr;
     /// Set from another thread to end the search with what it has.
     const std::atomic<bool>* stop = nullptr;
     /// Searches from a second seed at the same time and keeps the better plan, the first on a tie:
-    /// each has all the schedules of the budget. The exact arm, `replan` and a search with an
-    /// incumbent make no use of it.
+    /// each has all the schedules of the budget. The exact arm and `replan` make no use of it.
     bool usesSecondThread = false;
 };
 

@@ -53,7 +53,7 @@ std::optional<Plan> keptInOrder(const RestOfDay& rest, const Problem& judged) {
     Plan plan;
     plan.latestArrival = settling.arrival;
     plan.schedule = search::settle(rest.problem, rest.wished, settling);
-    if (!check(judged, plan.schedule).empty()) return std::nullopt;
+    if (!check(judged, plan.schedule, rest.given.isFixed).empty()) return std::nullopt;
     return plan;
 }
 
@@ -75,6 +75,8 @@ Result<Replanned, NoPlan> replan(const Problem& problem, const Schedule& schedul
         auto found = search::solve(rest.problem, quick, rest.given);
         if (!found) return fail(std::move(found.error()));
         result.plan = std::move(*found);
+        if (!check(result.problem, result.plan.schedule, rest.given.isFixed).empty())
+            return fail(NoPlan{});
     }
     countChanges(rest, result);
     return result;

@@ -2,7 +2,6 @@
 #include <map>
 
 #include "event/menu.h"
-#include "event/words.h"
 #include "quantity/dish_figures.h"
 
 namespace cinder::quantity {
@@ -11,12 +10,47 @@ namespace {
 
 using What = event::Fault::What;
 
-/// Indices of the menu by the word of their choice.
-std::map<std::string, std::vector<std::size_t>> choices(const event::Event& event) {
-    std::map<std::string, std::vector<std::size_t>> groups;
-    for (std::size_t i = 0; i < event.menu.size(); ++i)
-        if (event.menu[i].serving && event.menu[i].serving->choice)
-            groups[*event.menu[i].serving->choice].push_back(i);
+/// Dishes of which every guest takes one, as indices of the menu in its order.
+struct Group {
+    std::vector<std::size_t> dishes;
+    /// By the word of a choice: their take rates cover everybody.
+    bool isChoice = false;
+};
+
+bool isMain(const event::Event& event, std::size_t dish) {
+    return event.menu[dish].course == event::Course::Main;
+}
+
+/// The choices of the event. A main that names none is a main all the same: it joins the choice the
+/// other mains are of, and where there is none the mains are a group, for nobody says that a guest
+/// who eats none of them is fed. A menu without mains is a group as a whole.
+std::vector<Group> groupsOf(const event::Event& event) {
+    std::map<std::string, std::vector<std::size_t>> choices;
+    std::vector<std::size_t> loose;
+    std::vector<std::size_t> all;
+    for (std::size_t i = 0; i < event.menu.size(); ++i) {
+        all.push_back(i);
+        const auto& serving = event.menu[i].serving;
+        if (serving && serving->choice)
+            choices[*serving->choice].push_back(i);
+        else if (isMain(event, i))
+            loose.push_back(i);
+    }
+    std::vector<Group> groups;
+    bool haveMains = false;
+    for (auto& [word, dishes] : choices) {
+        if (std::any_of(dishes.begin(), dishes.end(),
+                        [&](std::size_t i) { return isMain(event, i); })) {
+            haveMains = true;
+            dishes.insert(dishes.end(), loose.begin(), loose.end());
+            std::sort(dishes.begin(), dishes.end());
+        }
+        groups.push_back({std::move(dishes), true});
+    }
+    if (!haveMains && !loose.empty())
+        groups.push_back({std::move(loose), false});
+    else if (groups.empty() && !all.empty())
+        groups.push_back({std::move(all), false});
     return groups;
 }
 
@@ -28,9 +62,9 @@ std::string takePath(std::size_t dish) {
 void checkEverybody(Tally& tally, const std::vector<std::size_t>& group) {
     std::int32_t sum = 0;
     for (const std::size_t i : group) {
-        const auto take = tally.event().menu[i].serving->takePercent;
-        if (!take) return;  // already missing
-        sum += *take;
+        const auto& serving = tally.event().menu[i].serving;
+        if (!serving || !serving->takePercent) return;  // already missing
+        sum += *serving->takePercent;
     }
     if (sum >= 100) return;
     const std::size_t last = group.back();
@@ -62,24 +96,20 @@ void checkCount(Tally& tally, const std::vector<std::size_t>& group,
 
 void checkChoices(Tally& tally, const std::vector<DishFigures>& dishes) {
     const event::Guests& guests = tally.event().guests;
-    for (const auto& [word, group] : choices(tally.event())) {
-        checkEverybody(tally, group);
+    for (const auto& [group, isChoice] : groupsOf(tally.event())) {
+        if (isChoice) checkEverybody(tally, group);
         for (std::size_t k = 0; k < guests.diets.size(); ++k) {
             const event::Diet diet = guests.diets[k].diet;
             checkCount(tally, group, dishes, guests.diets[k].count,
                        "/guests/diets/" + std::to_string(k) + "/count",
-                       [diet](const event::Dish& dish) {
-                           return std::find(dish.suits.begin(), dish.suits.end(), diet) !=
-                                  dish.suits.end();
-                       });
+                       [diet](const event::Dish& dish) { return event::isFitFor(dish, diet); });
         }
         for (std::size_t k = 0; k < guests.allergens.size(); ++k) {
             const event::Allergen allergen = guests.allergens[k].allergen;
             checkCount(tally, group, dishes, guests.allergens[k].count,
                        "/guests/allergens/" + std::to_string(k) + "/count",
                        [allergen](const event::Dish& dish) {
-                           return std::find(dish.contains.begin(), dish.contains.end(), allergen) ==
-                                  dish.contains.end();
+                           return !event::hasAllergen(dish, allergen);
                        });
         }
     }

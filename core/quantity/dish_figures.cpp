@@ -6,6 +6,7 @@
 #include "event/menu.h"
 #include "quantity/pans.h"
 #include "quantity/worked.h"
+#include "quantity/yield_chain.h"
 #include "quantity/yields.h"
 
 namespace cinder::quantity {
@@ -138,12 +139,6 @@ class Kitchen {
         const std::string where =
             path_ + (dish_.pieces->total ? "/pieces/total" : "/pieces/perHundredGuests");
         const auto needed = roundedUp(figure.amount.value);
-        if (needed > counted) {
-            const auto stated = dish_.pieces->total ? *dish_.pieces->total
-                                                    : dish_.pieces->perHundredGuests.value_or(0);
-            tally_.blame(What::OutOfRange, where, std::to_string(stated),
-                         std::to_string(leastStated(needed)) + "..20000");
-        }
         if (counted > needed) figure.worked = orCounted(figure.worked);
         figure.key = key("pieces");
         figure.name = both("Pieces", "Piezas");
@@ -152,6 +147,21 @@ class Kitchen {
         figure.inputs.push_back(Tally::field(both("Pieces counted on", "Piezas previstas"),
                                              {static_cast<double>(counted), Unit::Pieces}, where));
         out_.pieces = tally_.reckoned(std::move(figure));
+        checkCounted(out_.pieces->isOverridden() ? whole(*out_.pieces) : needed, counted, where);
+    }
+
+    /// An own value is what is bought: the grate has to count on as many, no fewer and no more.
+    void checkCounted(std::int64_t wanted, std::int64_t counted, const std::string& where) {
+        const std::int64_t stated =
+            dish_.pieces->total ? *dish_.pieces->total : dish_.pieces->perHundredGuests.value_or(0);
+        const std::int64_t least = leastStated(std::max<std::int64_t>(wanted, 1));
+        const bool isTooMany = out_.pieces->isOverridden() && least < stated;
+        if (wanted > counted)
+            tally_.blame(What::OutOfRange, where, std::to_string(stated),
+                         std::to_string(least) + "..20000");
+        else if (isTooMany)
+            tally_.blame(What::OutOfRange, where, std::to_string(stated),
+                         std::to_string(least) + ".." + std::to_string(least));
     }
 
     /// What would have to stand in the event for `needed` pieces.
@@ -228,44 +238,9 @@ class Kitchen {
         }
     }
 
-    /// Every factor from bought to ready, published or the cook's own; nothing when one is unknown.
-    std::optional<std::vector<Figure>> yieldChain(const event::Ingredient& one,
-                                                  const std::string& where) {
-        std::vector<Figure> chain;
-        if (one.yieldPercent) {
-            Figure own =
-                Tally::field(both("Yield, the cook's own", "Rendimiento propio"),
-                             {*one.yieldPercent / 100.0, Unit::Ratio}, where + "/yieldPercent");
-            own.note = one.source;
-            chain.push_back(std::move(own));
-            return chain;
-        }
-        if (one.yields.empty()) {
-            tally_.missing(where + "/yields");
-            return std::nullopt;
-        }
-        bool isWhole = true;
-        for (std::size_t k = 0; k < one.yields.size(); ++k) {
-            const Yield* yield = findYield(one.yields[k]);
-            if (yield == nullptr) {
-                tally_.blame(What::Dangling, where + "/yields/" + std::to_string(k),
-                             '"' + one.yields[k] + '"', "the published yields");
-                isWhole = false;
-                continue;
-            }
-            Figure step;
-            step.key = "yield/" + std::string(yield->key);
-            step.name = LocalText(std::string(yield->food) + ", " + std::string(yield->state));
-            step.amount = {readyForOne(*yield), Unit::Ratio};
-            step.source = {yield->origin, std::string(yield->source)};
-            chain.push_back(tally_.reckoned(std::move(step)));
-        }
-        if (!isWhole) return std::nullopt;
-        return chain;
-    }
-
     std::optional<Figure> weightBought(const event::Ingredient& one, const std::string& where) {
-        auto chain = yieldChain(one, where);
+        auto chain = yieldChain(tally_, one, where,
+                                serving().portionPieces ? at("portionPieces") : std::string());
         if (!chain || !out_.weight) return std::nullopt;
         double ratio = 1.0;
         for (const Figure& step : *chain)
@@ -345,6 +320,7 @@ void Kitchen::reckonVessels() {
     figure.name = isPan ? both("Pans", "Charolas") : both("Vessels", "Recipientes");
     if (*serving().vessel == event::Vessel::Board) {
         figure.formula = both("one board, filled again", "una tabla, se rellena");
+        figure.source = {Origin::CommonPractice, "common practice - no source"};
     } else {
         if (!serving().gramsPerLitre) tally_.missing(at("gramsPerLitre"));
         const auto holds = capacity();

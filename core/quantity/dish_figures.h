@@ -41,8 +41,13 @@ struct DishFigures {
 /// The dish at `index` of the menu. Faults go to `tally`.
 [[nodiscard]] DishFigures reckonDish(Tally& tally, std::size_t index);
 
+/// Does every dish declare what its food holds by nature, and is it ticked for no diet that never
+/// allows what it is? Not a rule of the event: files of old must still be read.
+void checkDeclared(Tally& tally);
+
 /// Does every guest get a portion of each choice, and one that suits the diet and leaves out what
-/// the guest must not eat? `dishes` as reckoned, in the order of the menu.
+/// the guest must not eat? Where the menu names no choice of mains, of the mains. `dishes` as
+/// reckoned, in the order of the menu.
 void checkChoices(Tally& tally, const std::vector<DishFigures>& dishes);
 
 }  // namespace cinder::quantity

@@ -38,37 +38,58 @@ std::optional<Footprint> footprint(const event::Serving& serving) {
     return Footprint{*serving.vesselLength, *serving.vesselWidth};
 }
 
-/// Every vessel on the line at once, in serving order.
-std::vector<Piece> pieces(const event::Event& event, const std::vector<DishFigures>& dishes) {
-    std::vector<Piece> all;
-    for (const std::size_t i : servingOrder(event)) {
-        const auto& serving = event.menu[i].serving;
-        if (!serving || !serving->vessel) continue;
-        const auto size = footprint(*serving);
-        if (!size) continue;
-        const auto count = dishes[i].onLine ? roundedUp(dishes[i].onLine->amount.value) : 1;
-        for (std::int64_t n = 1; n <= std::min<std::int64_t>(count, 100); ++n)
-            all.push_back({i, static_cast<std::int32_t>(n), *serving->vessel, *size});
+/// The tables of one station and the dishes that are loaded there.
+struct Row {
+    StationId station;
+    std::vector<TableSpan> tables;
+    std::vector<std::size_t> dishes;  ///< in serving order
+    std::vector<Piece> pieces;
+};
+
+/// Every vessel of a dish that is on the line at once.
+void addPieces(std::vector<Piece>& all, const event::Event& event, std::size_t dish,
+               const std::optional<Figure>& onLine) {
+    const auto& serving = event.menu[dish].serving;
+    if (!serving || !serving->vessel) return;
+    const auto size = footprint(*serving);
+    if (!size) return;
+    const auto count = onLine ? roundedUp(onLine->amount.value) : 1;
+    for (std::int64_t n = 1; n <= std::min<std::int64_t>(count, 100); ++n)
+        all.push_back({dish, static_cast<std::int32_t>(n), *serving->vessel, *size});
+}
+
+/// Where `dish` stands: at the first station it is loaded at that has a table, else at the first.
+std::size_t rowOf(const std::vector<Row>& rows, const event::Dish& dish) {
+    for (const event::Step& step : dish.method) {
+        if (step.kind != event::StepKind::Load) continue;
+        const auto there = std::find_if(rows.begin(), rows.end(), [&step](const Row& row) {
+            return row.station == step.station;
+        });
+        if (there != rows.end()) return static_cast<std::size_t>(there - rows.begin());
     }
-    return all;
+    return 0;
 }
 
 /// Tables at the stations where the dishes are loaded, as many as there are, end to end.
-std::vector<TableSpan> tables(const event::Event& event) {
+std::vector<Row> tables(const event::Event& event) {
     std::set<StationId> stations;
     for (const event::Dish& dish : event.menu)
         for (const event::Step& step : dish.method)
             if (step.kind == event::StepKind::Load) stations.insert(step.station);
-    std::vector<TableSpan> spans;
-    Length x;
+    std::vector<Row> rows;
     for (const event::Table& table : event.kit.tables) {
         if (!table.station || !stations.contains(*table.station)) continue;
+        auto row = std::find_if(rows.begin(), rows.end(),
+                                [&table](const Row& one) { return one.station == *table.station; });
+        if (row == rows.end()) row = rows.insert(row, {*table.station, {}, {}, {}});
+        auto& spans = row->tables;
         for (std::int32_t n = 1; n <= table.count; ++n) {
-            spans.push_back({table.id, n, table.name, x, table.length, table.width});
-            x += table.length;
+            const Length x = spans.empty() ? Length{} : spans.back().x + spans.back().length;
+            spans.push_back(
+                {table.id, n, table.name, x, table.length, table.width, *table.station});
         }
     }
-    return spans;
+    return rows;
 }
 
 /// Lays columns on tables, and past the last one on more like it, so as to say how much is short.
@@ -162,15 +183,13 @@ class Layer {
     std::size_t table_ = 0;
 };
 
-/// Nothing is wider than the narrowest table.
-void checkWidths(Tally& tally, const Line& line) {
-    if (line.tables.empty()) return;
-    Length narrowest = line.tables.front().width;
-    for (const TableSpan& span : line.tables)
+/// Nothing is wider than the narrowest table of its line.
+void checkWidths(Tally& tally, const Row& row) {
+    Length narrowest = row.tables.front().width;
+    for (const TableSpan& span : row.tables)
         narrowest = std::min(narrowest, span.width);
-    const auto& menu = tally.event().menu;
-    for (std::size_t i = 0; i < menu.size(); ++i) {
-        const auto& serving = menu[i].serving;
+    for (const std::size_t i : row.dishes) {
+        const auto& serving = tally.event().menu[i].serving;
         if (!serving || !serving->vesselWidth) continue;
         if (*serving->vesselWidth + kCardStrip > narrowest)
             tally.blame(
@@ -189,27 +208,70 @@ void checkShort(Tally& tally, const Line& line) {
                         std::to_string(kit[i].count + line.moreTables) + "..1000");
 }
 
+Line layRow(const event::Event& event, const Row& row) {
+    Line line = Layer(event, row.tables, false).lay(row.pieces);
+    if (line.shortBy == Length{}) return line;
+    // End-on chafers need a table that is deep enough.
+    const bool isDeep = std::all_of(
+        row.tables.begin(), row.tables.end(),
+        [](const TableSpan& span) { return kCardStrip + chaferFootprint().length <= span.width; });
+    Line endOn = Layer(event, row.tables, true).lay(row.pieces);
+    return isDeep && endOn.needed < line.needed ? endOn : line;
+}
+
+/// `next` follows what there is.
+void append(Line& line, Line next) {
+    const Length from = line.available;
+    const std::size_t before = line.tables.size();
+    for (TableSpan& span : next.tables) {
+        span.x += from;
+        line.tables.push_back(std::move(span));
+    }
+    for (Stand& stand : next.stands) {
+        stand.x += from;
+        stand.table += before;
+        line.stands.push_back(std::move(stand));
+    }
+    for (Card& card : next.cards) {
+        card.x += from;
+        line.cards.push_back(std::move(card));
+    }
+    line.waiting.insert(line.waiting.end(), next.waiting.begin(), next.waiting.end());
+    line.available += next.available;
+    line.needed += next.needed;
+    line.shortBy += next.shortBy;
+    line.moreTables += next.moreTables;
+    line.areChafersEndOn = line.areChafersEndOn || next.areChafersEndOn;
+}
+
 }  // namespace
+
+std::size_t jointCount(const Line& line) {
+    std::size_t joints = 0;
+    for (std::size_t t = 1; t < line.tables.size(); ++t)
+        if (line.tables[t].station == line.tables[t - 1].station) ++joints;
+    return joints;
+}
 
 Line layLine(Tally& tally, const std::vector<DishFigures>& dishes) {
     const event::Event& event = tally.event();
-    const auto spans = tables(event);
-    if (spans.empty()) {
+    auto rows = tables(event);
+    if (rows.empty()) {
         tally.missing("/kit/tables");
         return {};
     }
-    const auto all = pieces(event, dishes);
-    Line line = Layer(event, spans, false).lay(all);
-    if (line.shortBy > Length{}) {
-        // End-on chafers need a table that is deep enough.
-        const bool isDeep = std::all_of(spans.begin(), spans.end(), [](const TableSpan& span) {
-            return kCardStrip + chaferFootprint().length <= span.width;
-        });
-        Line endOn = Layer(event, spans, true).lay(all);
-        if (isDeep && endOn.needed < line.needed) line = std::move(endOn);
+    for (const std::size_t i : servingOrder(event)) {
+        Row& row = rows[rowOf(rows, event.menu[i])];
+        row.dishes.push_back(i);
+        addPieces(row.pieces, event, i, dishes[i].onLine);
     }
-    checkWidths(tally, line);
-    checkShort(tally, line);
+    Line line;
+    for (const Row& row : rows) {
+        Line laid = layRow(event, row);
+        checkWidths(tally, row);
+        checkShort(tally, laid);
+        append(line, std::move(laid));
+    }
     line.prompts = linePrompts(event, line);
     return line;
 }

@@ -30,6 +30,8 @@ struct TableSpan {
     std::int32_t number = 1;
     LocalText name;
     Length x, length, width;
+    /// Tables of one station stand end to end; those of another are a line of their own.
+    StationId station;
     friend bool operator==(const TableSpan&, const TableSpan&) = default;
 };
 
@@ -72,6 +74,8 @@ struct Prompt {
     friend bool operator==(const Prompt&, const Prompt&) = default;
 };
 
+/// One line, or one at each station where dishes are loaded: those follow one another here, and
+/// what they have, need and lack is added up.
 struct Line {
     std::vector<TableSpan> tables;
     /// In serving order; those that found no room are in `waiting`.
@@ -81,7 +85,7 @@ struct Line {
     Length available;
     /// To the end of the cutlery, as if there were room for all.
     Length needed;
-    /// `needed` reaches this far past the last table.
+    /// `needed` reaches this far past the last table of its line.
     Length shortBy;
     /// More tables like the last one that would do.
     std::int32_t moreTables = 0;
@@ -94,7 +98,11 @@ struct Line {
 /// (cold, bread, sides, sauces, mains) and their own order. Indices of the menu.
 [[nodiscard]] std::vector<std::size_t> servingOrder(const event::Event& event);
 
-/// Lays the line on the tables that stand where the dishes are loaded. A dish whose vessel or size
+/// Where two tables meet end to end.
+[[nodiscard]] std::size_t jointCount(const Line& line);
+
+/// Lays each dish on the tables that stand where it is loaded; one that is loaded where no table
+/// stands, on the first. A dish whose vessel or size
 /// is unknown was blamed when it was reckoned and is left out. Blames tables that are short, and
 /// vessels that are wider than a table.
 [[nodiscard]] Line layLine(Tally& tally, const std::vector<DishFigures>& dishes);

@@ -21,14 +21,17 @@ std::vector<DishId> dishesThat(const Line& line, Is is) {
     return found;
 }
 
-/// Mains that stand before something that is no main.
+/// Mains that stand before something that is no main, on the same line.
 std::vector<DishId> earlyMains(const Line& line) {
     std::vector<DishId> found;
     for (std::size_t i = 0; i < line.stands.size(); ++i) {
-        const bool isEarly =
-            line.stands[i].course == event::Course::Main &&
-            std::any_of(line.stands.begin() + static_cast<std::ptrdiff_t>(i), line.stands.end(),
-                        [](const Stand& later) { return later.course != event::Course::Main; });
+        const bool isEarly = line.stands[i].course == event::Course::Main &&
+                             std::any_of(line.stands.begin() + static_cast<std::ptrdiff_t>(i),
+                                         line.stands.end(), [&](const Stand& later) {
+                                             return later.course != event::Course::Main &&
+                                                    line.tables[later.table].station ==
+                                                        line.tables[line.stands[i].table].station;
+                                         });
         if (isEarly && std::find(found.begin(), found.end(), line.stands[i].dish) == found.end())
             found.push_back(line.stands[i].dish);
     }
@@ -60,7 +63,7 @@ std::vector<Prompt> linePrompts(const event::Event& event, const Line& line) {
     add(What::Order, earlyMains(line), "Served mains usually come last along the line",
         "Los principales servidos suelen ir al final de la línea");
     std::vector<DishId> everything = dishesThat(line, [](const Stand&) { return true; });
-    if (line.tables.size() > 1)
+    if (jointCount(line) > 0)
         add(What::Joint, everything, "Tables tied end to end; nothing stands on a joint",
             "Mesas unidas por los extremos; nada sobre la unión");
     if (event::headCount(event.guests) > kGuestsALine)

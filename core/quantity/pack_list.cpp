@@ -30,25 +30,33 @@ class Van {
     }
 
     static Ride rideOf(const event::Dish& dish) {
+        if (isRaw(dish)) return Ride::ColdBoxRaw;
         for (const event::Ahead& ahead : dish.ahead)
             if (ahead.then == event::Keeping::HoldHot) return Ride::HotBox;
         for (const event::Ahead& ahead : dish.ahead)
             if (ahead.then == event::Keeping::Chill || ahead.then == event::Keeping::Cold)
-                return isRaw(dish) ? Ride::ColdBoxRaw : Ride::ColdBoxReady;
-        if (isRaw(dish)) return Ride::ColdBoxRaw;
+                return Ride::ColdBoxReady;
         const bool isCold = dish.course == event::Course::Cold || dish.food == event::Food::Dairy ||
                             dish.food == event::Food::Egg;
         return isCold ? Ride::ColdBoxReady : Ride::FoodCrate;
     }
-    /// Of an animal, and not cooked ahead.
+    /// Of an animal, and not cooked ahead. Where something is cooked ahead but something else
+    /// only kept cold, and it is still to be cooked there, the meat itself may well be raw: then it
+    /// rides with what is raw, for the other mistake would put raw juices among ready food.
     static bool isRaw(const event::Dish& dish) {
         const bool isAnimal = dish.food == event::Food::WholeMeat ||
                               dish.food == event::Food::GroundMeat ||
                               dish.food == event::Food::Poultry || dish.food == event::Food::Fish;
-        return isAnimal &&
-               std::none_of(dish.ahead.begin(), dish.ahead.end(), [](const event::Ahead& ahead) {
-                   return ahead.then == event::Keeping::Chill;
-               });
+        const auto isKept = [&](event::Keeping how) {
+            return std::any_of(dish.ahead.begin(), dish.ahead.end(),
+                               [how](const event::Ahead& ahead) { return ahead.then == how; });
+        };
+        const bool isCookedThere =
+            std::any_of(dish.method.begin(), dish.method.end(),
+                        [](const event::Step& step) { return step.kind == event::StepKind::Cook; });
+        const bool isOnlyTrimmed = isKept(event::Keeping::Cold) && isCookedThere;
+        const bool isCookedAhead = isKept(event::Keeping::Chill) || isKept(event::Keeping::HoldHot);
+        return isAnimal && (!isCookedAhead || isOnlyTrimmed);
     }
 
     void loadDish(const event::Dish& dish, const DishFigures& figures) {
@@ -138,9 +146,8 @@ class Van {
                           [](const Stand& stand) { return stand.vessel == event::Vessel::Chafer; });
         add("wind-guards", both("Wind guards for chafers", "Cortavientos"), Ride::LineCrate,
             {static_cast<double>(chafers), Unit::Pieces}, true);
-        if (line.tables.size() > 1)
-            add("ties", both("Ties for table ends", "Amarres para mesas"), Ride::LineCrate,
-                {static_cast<double>(line.tables.size() - 1), Unit::Pieces}, true);
+        add("ties", both("Ties for table ends", "Amarres para mesas"), Ride::LineCrate,
+            {static_cast<double>(jointCount(line)), Unit::Pieces}, true);
         add("cloths", both("Table cloths with clips", "Manteles con pinzas"), Ride::LineCrate,
             {static_cast<double>(line.tables.size()), Unit::Pieces}, true);
     }

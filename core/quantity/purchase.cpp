@@ -10,21 +10,43 @@ namespace {
 
 struct Wanted {
     const IngredientFigures* first = nullptr;
+    /// Of its figures: "buy/oil".
+    std::string key;
     std::vector<DishId> dishes;
     std::vector<Figure> parts;
     bool isComplete = true;
 };
 
-/// Ingredients by id, in the order of the menu.
+/// One thing at the counter: a copied dish keeps the ids of its ingredients, and one of them may be
+/// called something else since.
+bool areOneGood(const IngredientFigures& a, const IngredientFigures& b) {
+    const auto isSame = [&](const char* language) {
+        return a.name.in(language) == b.name.in(language);
+    };
+    return a.id == b.id && isSame("en") && isSame("es");
+}
+
+/// The first good of an id has the plain key, which own values of old events name; another good of
+/// the same id is told apart by the dish that first asks for it, because names change.
+std::string keyOf(const IngredientFigures& one, const DishId& dish,
+                  const std::vector<Wanted>& before) {
+    const bool isFirst = std::none_of(before.begin(), before.end(), [&one](const Wanted& wanted) {
+        return wanted.first->id == one.id;
+    });
+    const std::string plain = "buy/" + one.id.text();
+    return isFirst ? plain : plain + "/for/" + dish.text();
+}
+
+/// Goods, in the order of the menu.
 std::vector<Wanted> gather(Tally& tally, const std::vector<DishFigures>& dishes) {
     std::vector<Wanted> all;
     for (const DishFigures& dish : dishes) {
         for (const IngredientFigures& one : dish.ingredients) {
             auto known = std::find_if(all.begin(), all.end(), [&one](const Wanted& wanted) {
-                return wanted.first->id == one.id;
+                return areOneGood(*wanted.first, one);
             });
             if (known == all.end()) {
-                all.push_back({&one, {}, {}, true});
+                all.push_back({&one, keyOf(one, dish.dish, all), {}, {}, true});
                 known = all.end() - 1;
             } else if (one.pack != known->first->pack) {
                 tally.blame(event::Fault::What::Contradiction, one.path + "/pack",
@@ -45,7 +67,7 @@ std::vector<Wanted> gather(Tally& tally, const std::vector<DishFigures>& dishes)
 
 Figure sum(Tally& tally, const Wanted& wanted) {
     Figure figure;
-    figure.key = "buy/" + wanted.first->id.text();
+    figure.key = wanted.key;
     figure.name = wanted.first->name;
     figure.formula = both("sum over the dishes", "suma de los platos");
     figure.amount.unit = wanted.parts.front().amount.unit;
@@ -56,9 +78,10 @@ Figure sum(Tally& tally, const Wanted& wanted) {
     return tally.reckoned(std::move(figure));
 }
 
-Figure packs(Tally& tally, const IngredientFigures& of, const Figure& need) {
+Figure packs(Tally& tally, const Wanted& wanted, const Figure& need) {
+    const IngredientFigures& of = *wanted.first;
     Figure figure;
-    figure.key = "buy/" + of.id.text() + "/packs";
+    figure.key = wanted.key + "/packs";
     figure.name = both("To buy", "Por comprar");
     figure.inputs = {need};
     if (!of.pack) {
@@ -94,7 +117,7 @@ std::vector<Buy> reckonPurchase(Tally& tally, const std::vector<DishFigures>& di
         buy.pack = wanted.first->pack;
         buy.dishes = wanted.dishes;
         buy.need = sum(tally, wanted);
-        buy.toBuy = packs(tally, *wanted.first, buy.need);
+        buy.toBuy = packs(tally, wanted, buy.need);
         list.push_back(std::move(buy));
     }
     return list;

@@ -9,6 +9,7 @@
 
 namespace cinder::quantity {
 
+/// A good is what has the same id and the same name: two goods of one id are bought apart.
 struct Buy {
     event::IngredientId id;
     LocalText name;
@@ -24,7 +25,7 @@ struct Buy {
 /// rounds to quarter pounds.
 inline constexpr std::int64_t kLooseStepGrams = 100;
 
-/// In the order the menu first names each ingredient. An ingredient whose need is not known in one
+/// In the order the menu first names each good. A good whose need is not known in one
 /// of its dishes is left out: half a figure would look like a whole one.
 [[nodiscard]] std::vector<Buy> reckonPurchase(Tally& tally, const std::vector<DishFigures>& dishes);
 

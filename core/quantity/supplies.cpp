@@ -172,12 +172,14 @@ class Stores {
     }
 
     /// A serving piece in every vessel on the line, and some to change; a card before every dish.
+    /// A dish whose vessel is not known yet is blamed for it, and stands there once whatever it is.
     void addLineWare() {
         std::vector<Figure> places;
-        for (const DishFigures& dish : dishes_) {
-            if (!dish.onLine) return;
-            places.push_back(*dish.onLine);
-            places.back().name = dish.name;
+        places.reserve(dishes_.size());
+        for (std::size_t i = 0; i < dishes_.size(); ++i) {
+            places.push_back(dishes_[i].onLine.value_or(Tally::field(
+                {}, {1, Unit::Vessels}, "/menu/" + std::to_string(i) + "/serving/vessel")));
+            places.back().name = dishes_[i].name;
         }
         const Figure spare = fact(tally_, "trade/spare-spoons");
         const double on = sum(places);

@@ -31,6 +31,10 @@ double readyForOne(const Yield& yield) {
     return 1.0;
 }
 
+bool isOfCooking(const Yield& yield) {
+    return yield.key.starts_with("cy_") || yield.state.find("cooked") != std::string_view::npos;
+}
+
 Mass bought(Mass ready, double readyForOne) {
     return Mass::fromGrams(roundedUp(static_cast<double>(ready.grams()) / readyForOne));
 }

@@ -44,6 +44,9 @@ struct Yield {
 /// Ready weight for one of bought weight; above 1 for what takes up water.
 [[nodiscard]] double readyForOne(const Yield& yield);
 
+/// Does it tell what cooking leaves, and not only what trimming does?
+[[nodiscard]] bool isOfCooking(const Yield& yield);
+
 /// Bought for `ready`, exact before any rounding to packs. `readyForOne` is positive.
 [[nodiscard]] Mass bought(Mass ready, double readyForOne);
 

@@ -1,7 +1,9 @@
 #include "report/record_sheet.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
+#include <map>
 
 #include "report/sheet_parts.h"
 #include "safety/record.h"
@@ -44,6 +46,7 @@ class Teller {
     Said operator()(const safety::FoodMeasured& o) const {
         std::string what = word(o.purpose, style_);
         if (o.held) what += ", " + spanText(*o.held, style_);
+        what += originText(o.from);
         if (o.corrects)
             what +=
                 style_.say("; corrects ", "; corrige ") + entryText(*o.corrects) + ": " + o.reason;
@@ -58,7 +61,7 @@ class Teller {
     Said operator()(const safety::ControlLeft& o) const {
         return {panText(o.pan),
                 style_.say("time control starts, ", "empieza el control de tiempo, ") +
-                    spanText(limits_.length(safety::spanOf(o.rule)), style_),
+                    spanText(limits_.length(safety::spanOf(o.rule)), style_) + originText(o.from),
                 readingText(o.reading), o.thermometer.text()};
     }
     Said operator()(const safety::CoolingBegun& o) const {
@@ -100,6 +103,11 @@ class Teller {
         return {o.name, style_.say("signed ", "firmado ") + o.certificate, {}, {}};
     }
 
+    std::string originText(std::optional<std::int32_t> from) const {
+        if (!from) return {};
+        return style_.say(", filled out of pan ", ", llenada de la charola ") +
+               std::to_string(*from);
+    }
     std::string panText(const safety::Pan& pan) const {
         std::string text = day_.event ? dishName(*day_.event, pan.dish, style_) : pan.dish.text();
         if (pan.number > 0) text += style_.say(", pan ", ", charola ") + std::to_string(pan.number);
@@ -138,6 +146,28 @@ Table entryTable(const live::Day& day, const Teller& teller, const Style& style)
              false});
     }
     return table;
+}
+
+/// How many entries each device has on this sheet and which is its last. What is later found to end
+/// sooner was cut off, which no chain shows by itself.
+std::string endsText(const live::Day& day, const Style& style) {
+    struct End {
+        std::size_t count = 0;
+        std::uint64_t last = 0;
+    };
+    std::map<DeviceId, End> ends;
+    for (const safety::Entry& entry : day.record) {
+        End& end = ends[entry.id.device];
+        ++end.count;
+        end.last = std::max(end.last, entry.id.sequence);
+    }
+    std::string text;
+    for (const auto& [device, end] : ends)
+        text += (text.empty() ? "" : "; ") + device.text() + ": " + std::to_string(end.count) +
+                style.say(end.count == 1 ? " entry, last " : " entries, last ",
+                          end.count == 1 ? " entrada, última " : " entradas, última ") +
+                entryText({device, end.last});
+    return text.empty() ? style.say("None", "Ninguna") : text;
 }
 
 std::string standingText(const safety::Standing& standing, UtcOffset offset, const Style& style) {
@@ -210,6 +240,11 @@ Document recordSheet(const live::Day& day, const std::vector<safety::FoodPlan>& 
                        "Las entradas nunca se cambian: una corrección es una entrada nueva y lo "
                        "anulado queda a la vista. Las entradas de cada aparato van encadenadas; "
                        "'bellman verify' nombra la primera que no está como se escribió."),
+             false});
+    document.blocks.emplace_back(
+        Note{style.say("On this sheet: ", "En esta hoja: ") + endsText(day, style) +
+                 style.say(". A record that later ends sooner was cut off.",
+                           ". Un registro que luego termina antes fue recortado."),
              false});
     if (const auto signature = safety::signatureOf(day.record))
         document.blocks.emplace_back(Note{style.say("Signed: ", "Firmado: ") + signature->name +

@@ -64,6 +64,8 @@ struct FoodMeasured {
     std::optional<EntryId> corrects;
     std::string reason;
     Instant at;
+    /// The number of the pan it came out of, on the first entry of a new one: its record goes on.
+    std::optional<std::int32_t> from{};
     friend bool operator==(const FoodMeasured&, const FoodMeasured&) = default;
 };
 
@@ -98,6 +100,7 @@ struct ControlLeft {
     Reading reading;
     ThermometerId thermometer;
     Instant at;
+    std::optional<std::int32_t> from{};  ///< as of `FoodMeasured`
     friend bool operator==(const ControlLeft&, const ControlLeft&) = default;
 };
 

@@ -9,7 +9,46 @@ namespace cinder::safety {
 
 namespace {
 
-/// Puts one history together.
+/// No food goes through more pans than a crew numbers; a ring of them ends here.
+constexpr int kMostMoves = 99;
+
+bool isBefore(const Moment& a, const Moment& b) {
+    return a.at != b.at ? a.at < b.at : a.entry < b.entry;
+}
+
+bool isOf(const Pan& pan, const Entry& entry) {
+    const auto of = [&](const auto& fact) -> bool {
+        if constexpr (requires { fact.pan; }) return fact.pan == pan;
+        return false;
+    };
+    return std::visit(of, entry.fact);
+}
+
+/// The first entry of a pan that counts by `now`; null when there is none.
+const Entry* firstOf(const Pan& pan, std::span<const Entry> entries, Instant now) {
+    const Entry* first = nullptr;
+    for (const Entry& entry : entries) {
+        if (entry.isTakenBack || !isOf(pan, entry)) continue;
+        const Instant at = instantOf(entry.fact);
+        if (at > now) continue;
+        if (first && std::pair(instantOf(first->fact), first->id) < std::pair(at, entry.id))
+            continue;
+        first = &entry;
+    }
+    return first;
+}
+
+std::optional<Pan> saidOrigin(const Entry& entry) {
+    const auto of = [](const auto& fact) -> std::optional<Pan> {
+        if constexpr (requires { fact.from; })
+            if (fact.from && *fact.from > 0 && *fact.from != fact.pan.number)
+                return Pan{fact.pan.dish, *fact.from};
+        return std::nullopt;
+    };
+    return std::visit(of, entry.fact);
+}
+
+/// Puts the history of one pan together, its origin left aside.
 class Gathering {
   public:
     Gathering(const Pan& pan, std::span<const Entry> entries, Instant now) : pan_(pan), now_(now) {
@@ -22,11 +61,7 @@ class Gathering {
         });
         for (const Entry* entry : counting_)
             byId_.emplace(entry->id, entry);
-        for (const Entry* entry : counting_)
-            if (isOwn(*entry)) {
-                ownSince_ = instantOf(entry->fact);
-                break;
-            }
+        if (const Entry* first = firstOf(pan, entries, now)) ownSince_ = instantOf(first->fact);
     }
 
     History run() {
@@ -34,10 +69,7 @@ class Gathering {
             entry_ = entry;
             std::visit(*this, entry->fact);
         }
-        std::stable_sort(history_.moments.begin(), history_.moments.end(),
-                         [](const Moment& a, const Moment& b) {
-                             return a.at != b.at ? a.at < b.at : a.entry < b.entry;
-                         });
+        std::stable_sort(history_.moments.begin(), history_.moments.end(), isBefore);
         return std::move(history_);
     }
 
@@ -79,14 +111,6 @@ class Gathering {
   private:
     void add(Instant at, Step step) {
         history_.moments.push_back({at, entry_->id, std::move(step)});
-    }
-
-    bool isOwn(const Entry& entry) const {
-        const auto of = [&](const auto& fact) -> bool {
-            if constexpr (requires { fact.pan; }) return fact.pan == pan_;
-            return false;
-        };
-        return std::visit(of, entry.fact);
     }
 
     /// What is said of the dish as a whole is said of every pan of it.
@@ -134,10 +158,33 @@ class Gathering {
     History history_;
 };
 
+/// What is said of a pan after its first entry, and of its origin before.
+History gather(const Pan& pan, std::span<const Entry> entries, Instant now, int moves) {
+    History own = Gathering(pan, entries, now).run();
+    const Entry* first = firstOf(pan, entries, now);
+    const auto origin = first ? saidOrigin(*first) : std::nullopt;
+    if (!origin || moves == 0) return own;
+    const Moment from{instantOf(first->fact), first->id, {}};
+    History history = gather(*origin, entries, now, moves - 1);
+    std::erase_if(history.moments, [&](const Moment& moment) {
+        // The empty pan may be put away; what was in it goes on. A dish thrown away does not.
+        const auto* discarded = std::get_if<PanDiscarded>(&moment.step);
+        return !isBefore(moment, from) || (discarded && discarded->pan.number > 0);
+    });
+    for (Moment& moment : own.moments)
+        if (!isBefore(moment, from)) history.moments.push_back(std::move(moment));
+    return history;
+}
+
 }  // namespace
 
+std::optional<Pan> originOf(const Pan& pan, std::span<const Entry> entries, Instant now) {
+    const Entry* first = firstOf(pan, entries, now);
+    return first ? saidOrigin(*first) : std::nullopt;
+}
+
 History historyOf(const Pan& pan, std::span<const Entry> entries, Instant now) {
-    return Gathering(pan, entries, now).run();
+    return gather(pan, entries, now, kMostMoves);
 }
 
 }  // namespace cinder::safety

@@ -37,11 +37,17 @@ struct Moment {
     Step step;
 };
 
+/// The pan of the same dish a pan was filled out of, as its first entry says.
+[[nodiscard]] std::optional<Pan> originOf(const Pan& pan, std::span<const Entry> entries,
+                                          Instant now);
+
 struct History {
     std::vector<Moment> moments;  ///< by instant, then entry
     std::multimap<EntryId, ActionTaken> actions;
 };
 
+/// With everything that happened to the food before it was in this pan: the moments of the pan it
+/// came out of, and of the one before that. What was thrown away of that pan stayed in it.
 [[nodiscard]] History historyOf(const Pan& pan, std::span<const Entry> entries, Instant now);
 
 }  // namespace cinder::safety

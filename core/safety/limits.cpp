@@ -192,6 +192,7 @@ std::span<const CookRow> roastRows() {
 }
 
 const CookRow* rowMet(std::span<const CookRow> rows, const Reading& reading, Duration held) {
+    if (isTooHotForFood(reading)) return nullptr;
     const auto row = std::find_if(rows.begin(), rows.end(), [&](const CookRow& one) {
         return reading.value >= onScale(one.fahrenheit, one.celsius, reading.scale) &&
                held >= one.hold;
@@ -239,8 +240,8 @@ Temperature Limits::figure(Degree degree, Scale scale) const {
 
 bool Limits::meets(Degree degree, const Reading& reading) const {
     const Temperature figure = this->figure(degree, reading.scale);
-    return published(degree).sense == Sense::AtLeast ? reading.value >= figure
-                                                     : reading.value <= figure;
+    if (published(degree).sense == Sense::AtMost) return reading.value <= figure;
+    return reading.value >= figure && !isTooHotForFood(reading);
 }
 
 Duration Limits::length(Span span) const {

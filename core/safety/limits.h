@@ -156,6 +156,7 @@ class Limits {
 
     /// The figure in force on a scale.
     [[nodiscard]] Temperature figure(Degree degree, Scale scale) const;
+    /// Nothing above `kHottestFood` is taken for a reading of hot food, whoever wrote it.
     [[nodiscard]] bool meets(Degree degree, const Reading& reading) const;
     [[nodiscard]] Duration length(Span span) const;
     [[nodiscard]] bool isLocal(Degree degree) const;

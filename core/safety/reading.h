@@ -19,6 +19,14 @@ struct Reading {
     friend bool operator==(const Reading&, const Reading&) = default;
 };
 
+/// The middle of wet food is never hotter than it boils; what is above was read on the other scale.
+/// Water boils at 100 degC at the sea, lower on a mountain; salt and sugar add a little: common
+/// practice - no source.
+inline constexpr Temperature kHottestFood = Temperature::fromCelsius(105);
+[[nodiscard]] inline bool isTooHotForFood(const Reading& reading) {
+    return reading.value > kHottestFood;
+}
+
 [[nodiscard]] inline Reading inCelsius(double degrees) {
     return {Temperature::fromCelsius(degrees), Scale::Celsius};
 }

@@ -1,5 +1,6 @@
 #include "safety/standing.h"
 
+#include <algorithm>
 #include <set>
 
 #include "safety/cooked.h"
@@ -35,6 +36,14 @@ Span spanOf(TimeRule rule) {
 
 bool hasWarmest(TimeRule rule) {
     return rule == TimeRule::ColdLong || rule == TimeRule::Fresh;
+}
+
+bool mayHeatPacked(const Standing& standing, const FoodRule& rule) {
+    const bool wasHot = standing.control == Control::Hot || standing.cooling;
+    return !rule.isCookedHere && !wasHot &&
+           std::all_of(standing.open.begin(), standing.open.end(), [](const OpenReading& open) {
+               return open.purpose == Purpose::ReheatPacked;
+           });
 }
 
 bool mayBeFresh(event::Food food) {

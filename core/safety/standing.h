@@ -9,7 +9,7 @@
 ///    cooked no further than `TimeControl`;
 ///  - a reading out of limit opens the actions the standard allows; it is closed by one of them and
 ///    by the reading that shows it worked, within `ReheatWithin` of the bad one, and food is never
-///    longer than `TimeControl` between two good ones;
+///    longer than `TimeControl` between two good ones, all such times of a pan together;
 ///  - food under time control is served or discarded by its clock and never goes back;
 ///  - cooling is clocked from the last reading at or above `CoolStart`;
 ///  - a reading of a thermometer that failed its ice point before or after speaks for nothing.
@@ -134,6 +134,10 @@ struct Standing {
 /// How warm or cold food must be when its time control starts, and how long that lasts.
 [[nodiscard]] Degree startOf(TimeRule rule);
 [[nodiscard]] Span spanOf(TimeRule rule);
+
+/// Whether this can be the first heating of a sealed pack from an inspected plant (3-403.11(C)):
+/// nothing cooked here, never hot before, and nothing but that heating open.
+[[nodiscard]] bool mayHeatPacked(const Standing& standing, const FoodRule& rule);
 
 /// Whether fresh things at room temperature can be meant by this food (3-501.19(B)(2)): cut produce
 /// and sealed packs newly opened, never meat, poultry, fish or egg.

@@ -18,19 +18,8 @@ bool isColdPurpose(Purpose purpose) {
     return purpose == Purpose::ArriveCold || purpose == Purpose::HoldCold;
 }
 
-/// The reading that shows an action worked.
-bool answers(Purpose good, Action action) {
-    switch (action) {
-        case Action::CookOn:
-            return good == Purpose::Cook;
-        case Action::Reheat:
-            return isReheat(good);
-        case Action::Chill:
-            return isColdPurpose(good);
-        case Action::Discard:
-            return false;
-    }
-    return false;
+bool isHeating(Purpose purpose) {
+    return isReheat(purpose) || purpose == Purpose::Cook;
 }
 
 }  // namespace
@@ -57,8 +46,9 @@ std::optional<Instant> Walk::measureBy() const {
     const Duration gap = length(isRaw() ? Span::TimeControl : Span::HoldGap);
     switch (standing_.control) {
         case Control::None:
-            if (!standing_.lastMeasured && !rule_.since) return std::nullopt;
-            return standing_.lastMeasured.value_or(rule_.since.value_or(Instant{})) + gap;
+            for (const auto& since : {standing_.lastMeasured, rule_.since, seen_})
+                if (since) return *since + gap;
+            return std::nullopt;
         case Control::Cold:
         case Control::Hot:
             return *standing_.lastMeasured + gap;
@@ -109,14 +99,15 @@ bool Walk::isGood(Purpose purpose, const Measured& measured) const {
 }
 
 /// What a reading has to show: food that was raw until now must be cooked, food that was cold must
-/// be reheated, whatever the person at the keypad called it. For food that does not cool.
+/// be reheated, whatever the person at the keypad called it; and only the first heating of a
+/// sealed pack is one (3-403.11(C)). For food that does not cool.
 Purpose Walk::meant(const Measured& measured) const {
     Purpose said = measured.purpose;
     // Nothing cools here. What is cold is held cold; anything else would have been hot before.
     if (said == Purpose::Cooling)
         said = standing_.control == Control::Cold ? Purpose::HoldCold : Purpose::HoldHot;
-    const bool isHot = isHotPurpose(said) || isReheat(said) || said == Purpose::Cook;
-    if (isHot && isRaw()) return Purpose::Cook;
+    if ((isHotPurpose(said) || isHeating(said)) && isRaw()) return Purpose::Cook;
+    if (said == Purpose::ReheatPacked && !mayHeatPacked(standing_, rule_)) return Purpose::Reheat;
     const bool wasCold = standing_.control == Control::Cold;
     if (wasCold && (isHotPurpose(said) || said == Purpose::Cook)) return Purpose::Reheat;
     return said;
@@ -125,7 +116,7 @@ Purpose Walk::meant(const Measured& measured) const {
 std::vector<Action> Walk::allowed(Purpose purpose, Instant at) const {
     if (purpose == Purpose::Cook) return {Action::CookOn, Action::Discard};
     if (isReheat(purpose)) return {Action::Reheat, Action::Discard};
-    const bool isInTime = lastGood_ && at - *lastGood_ <= length(Span::TimeControl);
+    const bool isInTime = lastGood_ && at - *lastGood_ <= length(Span::TimeControl) - out_;
     if (!isInTime) return {Action::Discard};
     return {isColdPurpose(purpose) ? Action::Chill : Action::Reheat, Action::Discard};
 }
@@ -135,9 +126,11 @@ void Walk::operator()(const Measured& measured) {
     if (isOver()) return;
     if (standing_.control == Control::Cooling) return cool(measured);
     if (standing_.control == Control::Time) return takeInTime(measured);
+    if (!seen_) seen_ = measured.at;
     const Purpose purpose = meant(measured);
     if (isGood(purpose, measured)) {
-        if (measured.isTrusted) takeGood(purpose, measured);
+        loseIfUnshown(purpose, measured);
+        if (measured.isTrusted && !isOver()) takeGood(purpose, measured);
         return;
     }
     const auto bad =
@@ -158,17 +151,30 @@ void Walk::takeInTime(const Measured& measured) {
 
 void Walk::takeBad(Purpose purpose, const EntryId& entry, Instant at, const Reading& reading,
                    std::vector<Action> actions) {
+    isOut_ = isOut_ || isOutOfHolding(purpose, reading);
     Instant by = at + length(Span::ReheatWithin);
-    if (lastGood_) by = std::min(by, *lastGood_ + length(Span::TimeControl));
+    if (lastGood_) by = std::min(by, *lastGood_ + leftOut());
     standing_.open.push_back({entry, at, purpose, reading, std::move(actions), {}, by});
 }
 
-void Walk::takeGood(Purpose purpose, const Measured& measured) {
+/// What is still being cooked or heated is on its way, with two hours of its own; food that was
+/// held and is found below or above its holding has been out of limit.
+bool Walk::isOutOfHolding(Purpose purpose, const Reading& reading) const {
+    if (!isHeating(purpose)) return true;
+    return isReheat(purpose) && standing_.control == Control::Hot &&
+           !limits_.meets(hotHold(), reading);
+}
+
+/// Against food a reading speaks whether its thermometer is trusted or not.
+void Walk::loseIfUnshown(Purpose purpose, const Measured& measured) {
     if (isColdPurpose(purpose) && standing_.control == Control::Hot)
         return lose(Lost::Why::CoolingUnrecorded, measured.at, measured.entry);
     const bool isSlow = isReheat(purpose) && standing_.control == Control::Cold && lastGood_ &&
                         measured.at - *lastGood_ > length(Span::ReheatWithin);
-    if (isSlow) return lose(Lost::Why::OutOfControl, measured.at, measured.entry);
+    if (isSlow) lose(Lost::Why::OutOfControl, measured.at, measured.entry);
+}
+
+void Walk::takeGood(Purpose purpose, const Measured& measured) {
     if (purpose == Purpose::Cook) {
         standing_.isCooked = true;
         standing_.isRoast =
@@ -178,19 +184,36 @@ void Walk::takeGood(Purpose purpose, const Measured& measured) {
     }
     standing_.lastMeasured = measured.at;
     standing_.control = isColdPurpose(purpose) ? Control::Cold : Control::Hot;
-    if (standing_.control == Control::Hot && (!lastHot_ || meetsAll(Degree::CoolStart, measured)))
+    if (standing_.control == Control::Hot && (!lastHot_ || meetsAll(coolStart(), measured)))
         lastHot_ = measured.at;
-    answer(purpose, measured.at);
+    answer(purpose, measured);
     close(measured.at);
     if (standing_.open.empty()) lastGood_ = measured.at;
 }
 
 // --- corrective action ---------------------------------------------------------------------------
 
-void Walk::answer(Purpose purpose, Instant at) {
+/// Whether a good reading shows that an action worked. Hot is hot: what it was called at the
+/// keypad does not make it less.
+bool Walk::shows(Action action, Purpose good, const Measured& measured) const {
+    const bool isHot = isHotPurpose(good) || isHeating(good);
+    switch (action) {
+        case Action::CookOn:
+            return good == Purpose::Cook || (isHot && isGood(Purpose::Cook, measured));
+        case Action::Reheat:
+            return isReheat(good) || (isHot && meetsAll(Degree::Reheat, measured));
+        case Action::Chill:
+            return isColdPurpose(good);
+        case Action::Discard:
+            return false;
+    }
+    return false;
+}
+
+void Walk::answer(Purpose purpose, const Measured& measured) {
     for (const OpenReading& open : standing_.open)
         for (const Action action : open.allowed)
-            if (answers(purpose, action)) answered_.emplace(open.entry, at);
+            if (shows(action, purpose, measured)) answered_.emplace(open.entry, measured.at);
 }
 
 void Walk::close(Instant now) {
@@ -218,7 +241,12 @@ void Walk::close(Instant now) {
     };
     standing_.open.erase(std::remove_if(standing_.open.begin(), standing_.open.end(), isClosed),
                          standing_.open.end());
-    if (standing_.open.empty() && last) lastGood_ = std::max(lastGood_.value_or(*last), *last);
+    if (!standing_.open.empty() || !last) return;
+    // Time out of limit is never given back: total, then discard (USDA FSIS, 2-hour rule; FDA Food
+    // Code 2022, 3-501.19 for the four hours).
+    if (isOut_ && lastGood_ && *last > *lastGood_) out_ += *last - *lastGood_;
+    isOut_ = false;
+    lastGood_ = std::max(lastGood_.value_or(*last), *last);
 }
 
 // --- time control and cooling --------------------------------------------------------------------
@@ -283,7 +311,7 @@ void Walk::cool(const Measured& measured) {
     CoolingClock& clock = *standing_.cooling;
     standing_.lastMeasured = measured.at;
     if (clock.route == CoolingRoute::Cooked) {
-        const bool isAbove = meetsAll(Degree::CoolStart, measured);
+        const bool isAbove = meetsAll(coolStart(), measured);
         if (isAbove && !hasFallen_) {
             lastHot_ = clock.started = measured.at;
             clock.by = measured.at + length(Span::CoolMiddleWithin);
@@ -322,8 +350,13 @@ void Walk::conclude(Instant now) {
     if (!isOver()) s.measureBy = measureBy();
     const bool isSound = !s.lost && s.open.empty();
     if (isSound && s.control == Control::Cold) s.leftover = Leftover::Keep;
-    if (isSound && (s.control == Control::Hot || s.control == Control::Cooling))
-        s.leftover = Leftover::Cool;
+    // Begun later than the first stage lasts it would be lost at once.
+    const bool mayCool =
+        s.control == Control::Hot && now <= *lastHot_ + length(Span::CoolMiddleWithin);
+    // Nor does anything show that food nobody saw hot is on its way down.
+    const bool isCooling =
+        s.control == Control::Cooling && (lastHot_ || s.cooling->route == CoolingRoute::Ambient);
+    if (isSound && (mayCool || isCooling)) s.leftover = Leftover::Cool;
     s.mayServe = isSound && !isRaw() &&
                  (s.control == Control::Cold || s.control == Control::Hot ||
                   (s.control == Control::Time && now < s.time->discardAt));

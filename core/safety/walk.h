@@ -32,6 +32,20 @@ class Walk {
                               std::optional<Duration> held) const;
     [[nodiscard]] bool isGood(Purpose purpose, const Measured& measured) const;
     [[nodiscard]] Purpose meant(const Measured& measured) const;
+    [[nodiscard]] Degree hotHold() const {
+        return standing_.isRoast ? Degree::HotHoldRoast : Degree::HotHold;
+    }
+    /// Where the cooling clock starts: a roast is lawfully held lower than other food.
+    [[nodiscard]] Degree coolStart() const {
+        const bool isLower = standing_.isRoast && !limits_.isLocal(Degree::CoolStart);
+        return isLower ? Degree::HotHoldRoast : Degree::CoolStart;
+    }
+    /// How much longer food may be out of limit, all of it together.
+    [[nodiscard]] Duration leftOut() const {
+        return length(Span::TimeControl) - (isOut_ ? out_ : Duration{0});
+    }
+    [[nodiscard]] bool isOutOfHolding(Purpose purpose, const Reading& reading) const;
+    [[nodiscard]] bool shows(Action action, Purpose good, const Measured& measured) const;
     [[nodiscard]] std::vector<Action> allowed(Purpose purpose, Instant at) const;
     [[nodiscard]] bool isGoodStart(const TimeStart& start) const;
 
@@ -42,17 +56,21 @@ class Walk {
     void takeBad(Purpose purpose, const EntryId& entry, Instant at, const Reading& reading,
                  std::vector<Action> actions);
     void takeInTime(const Measured& measured);
+    void loseIfUnshown(Purpose purpose, const Measured& measured);
     void takeGood(Purpose purpose, const Measured& measured);
     /// Takes the actions written by now, and closes what a good reading has answered.
     void close(Instant now);
-    void answer(Purpose purpose, Instant at);
+    void answer(Purpose purpose, const Measured& measured);
     void conclude(Instant now);
 
     const FoodRule& rule_;
     const Limits& limits_;
     const History& history_;
     Standing standing_;
+    std::optional<Instant> seen_;  ///< first read, by whatever thermometer
     std::optional<Instant> lastGood_;
+    Duration out_{0};     ///< the time out of limit that was put right, added up
+    bool isOut_ = false;  ///< out of limit now, not only on the way to being hot
     /// The last reading at or above the start of the cooling clock.
     std::optional<Instant> lastHot_;
     bool hasFallen_ = false;  ///< below it

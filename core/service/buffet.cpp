@@ -76,6 +76,7 @@ class Arranging {
         Stop stop;
         stop.past = habits_.past;
         stop.servers = isServed(dish) ? std::max(1, staffing_.servers) : 0;
+        stop.team = isServed(dish) ? 1 : 0;
         stop.draw = nextDraw_++;
         stop.further = habits_.further;
         return stop;

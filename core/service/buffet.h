@@ -4,7 +4,8 @@
 ///
 /// Mains are served, everything else is taken: sides first, served mains at the end (common
 /// practice - no source). Served dishes that stand next to each other are one stop, because one
-/// pair of hands serves them. Dishes of one choice exclude each other as long as their takes are
+/// pair of hands serves them; where other dishes stand between, the same servers go from stop to
+/// stop. Dishes of one choice exclude each other as long as their takes are
 /// not more than everybody; when they are, guests take more than one.
 
 #include <span>
@@ -38,7 +39,7 @@ struct Habits {
 };
 
 struct Staffing {
-    std::int32_t servers = 1;  ///< at each served stop
+    std::int32_t servers = 1;  ///< of all served stops together
     std::int32_t sides = 1;
     friend bool operator==(const Staffing&, const Staffing&) = default;
 };

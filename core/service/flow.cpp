@@ -21,7 +21,10 @@ Duration quantile(const std::vector<Duration>& sorted, double part) {
 class Gathering {
   public:
     Gathering(const Buffet& buffet, std::int32_t guests)
-        : buffet_(buffet), guests_(guests), load_(buffet.stops.size(), 0.0) {}
+        : buffet_(buffet),
+          pools_(poolsOf(buffet)),
+          guests_(guests),
+          load_(buffet.stops.size(), 0.0) {}
 
     void add(const Service& service) {
         lengths_.push_back(service.length);
@@ -36,7 +39,7 @@ class Gathering {
         longest_.push_back(longest);
         if (service.length <= Duration{0}) return;
         for (std::size_t stop = 0; stop < load_.size(); ++stop)
-            load_[stop] +=
+            load_[pools_[stop]] +=
                 millis(service.busy[stop]) / millis(service.length) / placesAt(buffet_, stop);
     }
 
@@ -59,6 +62,8 @@ class Gathering {
         }
         for (double& load : load_)
             load /= services;
+        for (std::size_t stop = 0; stop < load_.size(); ++stop)
+            load_[stop] = load_[pools_[stop]];
         flow.load = load_;
         if (!load_.empty())
             flow.bottleneck = static_cast<std::size_t>(
@@ -75,6 +80,7 @@ class Gathering {
     }
 
     const Buffet& buffet_;
+    std::vector<std::size_t> pools_;
     std::int32_t guests_;
     std::vector<double> load_;
     std::vector<double> changes_;

@@ -24,9 +24,10 @@ struct Flow {
     Duration longestWait{0};
     /// Guests in the queue at 0, 30 s, 60 s …, in the mean of the services; ends with a zero.
     std::vector<double> queue;
-    /// For each stop, the part of the service during which a place there helps somebody, 0 to 1.
+    /// For each stop, the part of the service during which a place there helps somebody, 0 to 1;
+    /// servers who are shared are as busy at every stop as at all together.
     std::vector<double> load;
-    /// The stop with the highest load; nothing without stops.
+    /// The stop with the highest load, the first of them; nothing without stops.
     std::optional<std::size_t> bottleneck;
     friend bool operator==(const Flow&, const Flow&) = default;
 };

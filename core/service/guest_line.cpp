@@ -58,6 +58,7 @@ class Play {
           seed_(seed),
           sides_(static_cast<std::size_t>(std::max(1, buffet.sides))),
           lanes_(buffet.stops.size() * sides_),
+          pools_(poolsOf(buffet)),
           helping_(buffet.stops.size(), 0) {
         service_.guests.resize(static_cast<std::size_t>(crowd.guests));
         service_.busy.resize(buffet.stops.size(), Duration{0});
@@ -124,7 +125,7 @@ class Play {
         const auto stop = static_cast<std::size_t>(over.stop);
         Lane& here = lane(stop, static_cast<std::size_t>(over.side));
         --here.helped;
-        --helping_[stop];
+        --helping_[pools_[stop]];
         here.done.push_back(over.guest);
     }
 
@@ -149,7 +150,8 @@ class Play {
     bool canStart(std::size_t stop, std::size_t side) {
         const std::int32_t servers = buffet_.stops[stop].servers;
         const std::int32_t places = std::max(1, servers);
-        return lane(stop, side).occupied() < places && (servers == 0 || helping_[stop] < servers);
+        return lane(stop, side).occupied() < places &&
+               (servers == 0 || helping_[pools_[stop]] < servers);
     }
 
     bool moveOn(std::size_t stop, std::size_t side) {
@@ -184,7 +186,7 @@ class Play {
         Lane& here = lane(stop, *best);
         const std::int32_t guest = here.waiting[here.called++];
         ++here.helped;
-        ++helping_[stop];
+        ++helping_[pools_[stop]];
         if (stop == 0) pass(guest).started = now_;
         const Duration takes = helpOf(stop, guest);
         service_.busy[stop] += takes;
@@ -217,7 +219,8 @@ class Play {
     std::uint64_t seed_;
     std::size_t sides_;
     std::vector<Lane> lanes_;
-    std::vector<std::int32_t> helping_;  ///< at each stop, all sides
+    std::vector<std::size_t> pools_;     ///< of each stop: where its servers are counted
+    std::vector<std::int32_t> helping_;  ///< in each pool, all sides
     std::priority_queue<Happening, std::vector<Happening>, std::greater<>> coming_;
     std::uint64_t order_ = 0;
     std::int32_t sent_ = 0;
@@ -227,6 +230,17 @@ class Play {
 };
 
 }  // namespace
+
+std::vector<std::size_t> poolsOf(const Buffet& buffet) {
+    std::vector<std::size_t> pools(buffet.stops.size());
+    for (std::size_t stop = 0; stop < pools.size(); ++stop) {
+        pools[stop] = stop;
+        const std::uint32_t team = buffet.stops[stop].team;
+        for (std::size_t other = 0; team != 0 && other < stop; ++other)
+            if (buffet.stops[other].team == team) pools[stop] = pools[other];
+    }
+    return pools;
+}
 
 bool takes(const Option& option, std::uint64_t seed, std::int32_t guest) {
     const double number = rngOf(seed, guest, kTaking + option.draw).unit();

@@ -3,10 +3,11 @@
 /// Guests along the buffet, one by one: a discrete-event model of one service.
 ///
 /// The buffet is a row of stops. At a stop with nobody behind it a guest helps himself, one guest
-/// at a time on each side; at a stop with servers one server helps one guest. A guest who is done
-/// walks on when there is room before the next stop, and stands in the way until then. Two sides
-/// have the same stops each and share the servers. Nobody overtakes on a side, except past another
-/// guest who is still being helped by another server.
+/// at a time on each side; at a stop with servers one server helps one guest. Stops of one team
+/// share its servers, who go where they are needed, first to the stop nearest the end; their way
+/// there takes no time. A guest who is done walks on when there is room before the next stop, and
+/// stands in the way until then. Two sides have the same stops each and share the servers. Nobody
+/// overtakes on a side, except past another guest who is still being helped by another server.
 ///
 /// What a guest takes and how long he needs depends on the seed, his number and the stop alone, so
 /// that two arrangements can be compared with the same guests ("common random numbers", A. M. Law,
@@ -41,6 +42,8 @@ struct Stop {
     Duration past{0};
     /// 0: guests help themselves.
     std::int32_t servers = 0;
+    /// Stops of the same number above 0 have the same servers; 0: they serve here alone.
+    std::uint32_t team = 0;
     /// Guests who can wait between the stop before and this one, on each side; absent: any number.
     /// The first stop has any number before it: the queue.
     std::optional<std::int32_t> room;
@@ -101,6 +104,9 @@ struct Service {
 /// Plays one service to its end. No guests or no stops: an empty service. Time grows with guests
 /// times stops times the logarithm of the guests.
 [[nodiscard]] Service playService(const Buffet& buffet, const Crowd& crowd, std::uint64_t seed);
+
+/// For each stop the first stop with the same servers, itself when there is no other.
+[[nodiscard]] std::vector<std::size_t> poolsOf(const Buffet& buffet);
 
 /// Whether `guest`, from 0, takes the dish.
 [[nodiscard]] bool takes(const Option& option, std::uint64_t seed, std::int32_t guest);

@@ -13,12 +13,21 @@ namespace cinder::service {
 
 /// One dish, before the line opens.
 struct PanPlan {
-    /// Portions a guest takes in the mean.
+    /// Portions a guest takes in the mean when passing for the first time.
     double perGuest = 0;
     double portionsPerPan = 0;
     std::int32_t pans = 1;
     /// From "start the next pan" until it stands on the line.
     Duration lead{0};
+    /// Portions in the last pan, which may be a part of one; absent: as many as in every other.
+    std::optional<double> lastPan = std::nullopt;
+    /// Planned for who comes a second time: 0.1 is a tenth of what goes the first time.
+    double seconds = 0;
+
+    /// One more than was planned is taken to be like the last one.
+    [[nodiscard]] double portionsIn(std::int32_t pan) const;
+    /// In the pans that come after `pan`.
+    [[nodiscard]] double portionsAfter(std::int32_t pan) const;
     friend bool operator==(const PanPlan&, const PanPlan&) = default;
 };
 
@@ -48,7 +57,7 @@ struct PanOutlook {
     double left = 1;        ///< of it, now
     bool isTapped = false;  ///< somebody looked into this pan
     /// When it is empty; nothing when it lasts to the last guest. Early is the edge that comes true
-    /// once in ten.
+    /// once in ten; it can be there when in the mean the pan just lasts.
     std::optional<Instant> empty;
     std::optional<Instant> emptyEarly;
     /// By then the next pan must be started; nothing when there is no need, or no pan.
@@ -73,6 +82,15 @@ struct Belief {
     [[nodiscard]] Belief updated(double seen, double seenDeviation) const;
     friend bool operator==(const Belief&, const Belief&) = default;
 };
+
+/// How much of `pan` was left, 0 to 1, when the next one took its place: by the last look into it
+/// and what the guests since then take as planned.
+[[nodiscard]] double leftWhenReplaced(const PanPlan& plan, std::int32_t pan, const LevelTap& look,
+                                      Instant replaced, const Pace& pace);
+
+/// What is left in a pan that is replaced is put on top of the next one or taken away, and nobody
+/// says which: the middle is believed.
+inline constexpr double kTakenAway = 0.5;
 
 [[nodiscard]] PanOutlook lookAtPan(const PanPlan& plan, PanFacts facts, const Pace& pace,
                                    Instant now);

@@ -10,16 +10,24 @@ using What = Change::What;
 
 std::vector<Change> changesOf(const Buffet& buffet) {
     std::vector<Change> changes;
+    const std::vector<std::size_t> pools = poolsOf(buffet);
     if (buffet.sides < 2) changes.push_back({What::SecondSide, 0});
     for (std::size_t stop = 0; stop < buffet.stops.size(); ++stop) {
         if (buffet.stops[stop].servers == 0) continue;
-        changes.push_back({What::SecondServer, stop});
-        if (buffet.sides < 2) changes.push_back({What::SideAndServer, stop});
+        const bool isOwnPool = pools[stop] == stop;
+        if (isOwnPool) changes.push_back({What::SecondServer, stop});
+        if (isOwnPool && buffet.sides < 2) changes.push_back({What::SideAndServer, stop});
         // The last stop is the cutlery, so the place before it is the end already.
         if (stop + 2 < buffet.stops.size()) changes.push_back({What::MoveToTheEnd, stop});
         if (buffet.stops[stop].room) changes.push_back({What::TableOfItsOwn, stop});
     }
     return changes;
+}
+
+void addServer(Buffet& buffet, std::size_t stop) {
+    const std::vector<std::size_t> pools = poolsOf(buffet);
+    for (std::size_t other = 0; other < pools.size(); ++other)
+        if (pools[other] == pools[stop]) ++buffet.stops[other].servers;
 }
 
 }  // namespace
@@ -29,14 +37,14 @@ Buffet withChange(Buffet buffet, const Change& change) {
     const auto at = static_cast<std::ptrdiff_t>(change.stop);
     switch (change.what) {
         case What::SecondServer:
-            ++stops[change.stop].servers;
+            addServer(buffet, change.stop);
             break;
         case What::SecondSide:
             buffet.sides = 2;
             break;
         case What::SideAndServer:
             buffet.sides = 2;
-            ++stops[change.stop].servers;
+            addServer(buffet, change.stop);
             break;
         case What::MoveToTheEnd:
             std::rotate(stops.begin() + at, stops.begin() + at + 1, stops.end() - 1);

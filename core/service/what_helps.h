@@ -8,7 +8,7 @@ namespace cinder::service {
 
 struct Change {
     enum class What : std::uint8_t {
-        SecondServer,   ///< one more at `stop`
+        SecondServer,   ///< one more at `stop`, and wherever its servers go
         SecondSide,     ///< guests on both sides, the servers shared
         SideAndServer,  ///< both: a second side, and one more server at `stop`
         MoveToTheEnd,   ///< `stop` becomes the last before the cutlery

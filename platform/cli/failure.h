@@ -18,6 +18,7 @@ enum class ExitCode {
     NoFile = 6,      ///< the event file cannot be read
     Altered = 7,     ///< the record in the store is not what was written
     BrokenPlan = 8,  ///< our own fault: the checker rejects the plan that was found
+    NotWritten = 9,  ///< what was asked for could not be printed whole
 };
 
 struct Failure {

@@ -154,6 +154,7 @@ Exit codes
   2  wrong command line             6  the event file cannot be read
   3  the event has faults           7  the record in the store was altered
   4  no plan keeps the promise      8  the checker rejects the plan (our fault)
+  9  what was asked for could not be printed whole
 
 A plan is a help to the crew, never a licence: local fire and health codes and the licensed food
 protection manager decide.

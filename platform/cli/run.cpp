@@ -30,6 +30,14 @@ Outcome<std::string> obey(const Options& options, const Clock& clock, std::ostre
     return usage();
 }
 
+/// A list that ends in the middle of a full disk must not pass for the whole one.
+ExitCode printed(ExitCode code, std::ostream& out, std::ostream& errors) {
+    out.flush();
+    if (out) return code;
+    errors << "bellman: what was asked for could not be printed whole; make room where it goes\n";
+    return ExitCode::NotWritten;
+}
+
 }  // namespace
 
 ExitCode run(std::span<const std::string> words, const Clock& clock, std::ostream& out,
@@ -45,10 +53,10 @@ ExitCode run(std::span<const std::string> words, const Clock& clock, std::ostrea
         const bool isAnswer = options->isJson && options->command == Command::Check &&
                               done.error().code == ExitCode::BadEvent;
         (isAnswer ? out : errors) << (isAnswer ? "" : "bellman: ") << done.error().words << "\n";
-        return done.error().code;
+        return isAnswer ? printed(done.error().code, out, errors) : done.error().code;
     }
     out << *done;
-    return ExitCode::Done;
+    return printed(ExitCode::Done, out, errors);
 }
 
 }  // namespace cinder::cli

@@ -30,6 +30,19 @@ const char* accessWords(journal::Access access) {
     return "";
 }
 
+std::string placeOf(const journal::BrokenChain& chain) {
+    const bool isAltered = chain.what == journal::BrokenChain::What::Altered;
+    return "event " + chain.event.text() + ", device " + chain.operation.device.text() +
+           ", entry " + std::to_string(chain.operation.sequence) +
+           (isAltered ? " is not the one that was written" : " follows one that is gone");
+}
+
+/// A copy fails at the store it is made of, or where it is to go.
+bool isOfTheSource(journal::StoreError::Why why) {
+    using Why = journal::StoreError::Why;
+    return why == Why::Damaged || why == Why::NotAJournal || why == Why::Locked;
+}
+
 }  // namespace
 
 Outcome<std::string> listEvents(const Options& options) {
@@ -40,7 +53,15 @@ Outcome<std::string> listEvents(const Options& options) {
     Table table({"event", "serve", "operations", "name"}, {2});
     for (const EventId& id : *events) {
         const auto operations = (*store)->read(id);
-        if (!operations) return fail(storeFailure(operations.error(), options.file.string()));
+        if (!operations) {
+            using Why = journal::StoreError::Why;
+            const Why why = operations.error().why;
+            if (why != Why::Damaged && why != Why::Failed)
+                return fail(storeFailure(operations.error(), options.file.string()));
+            // One damaged event hides no other.
+            table.add({id.text(), "-", "-", "cannot be read: " + operations.error().detail});
+            continue;
+        }
         const auto event = described(*operations);
         table.add({id.text(), event ? formatRfc3339(event->serve) : "-",
                    std::to_string(operations->size()),
@@ -57,23 +78,23 @@ Outcome<std::string> verifyStore(const Options& options) {
     if (!*broken)
         return accessWords((*store)->access()) + options.file.string() +
                ": the record is as it was written\n";
-    const journal::BrokenChain& chain = **broken;
-    const bool isAltered = chain.what == journal::BrokenChain::What::Altered;
-    return fail(Failure{
-        ExitCode::Altered,
-        options.file.string() + ": event " + chain.event.text() + ", device " +
-            chain.operation.device.text() + ", entry " + std::to_string(chain.operation.sequence) +
-            (isAltered ? " is not the one that was written" : " follows one that is gone") +
-            "; compare with another device's copy"});
+    return fail(Failure{ExitCode::Altered, options.file.string() + ": " + placeOf(**broken) +
+                                               "; compare with another device's copy"});
 }
 
 Outcome<std::string> backUpStore(const Options& options) {
     const auto store = openStore(options.file, {.readOnly = true, .pageLimit = {}});
     if (!store) return fail(store.error());
     const std::string copy = options.copy->string();
-    if (const auto copied = (*store)->copyTo(*options.copy); !copied)
-        return fail(storeFailure(copied.error(), copy));
-    return options.file.string() + " is in " + copy + ", checked\n";
+    const auto copied = (*store)->copyTo(*options.copy);
+    if (!copied)
+        return fail(storeFailure(copied.error(),
+                                 isOfTheSource(copied.error().why) ? options.file.string() : copy));
+    std::string words = options.file.string() + " is in " + copy + ", checked\n";
+    if (*copied)
+        words += "but the record was no longer as it was written, and was copied as it stands: " +
+                 placeOf(**copied) + "\n";
+    return words;
 }
 
 Outcome<std::string> restoreStore(const Options& options, const Clock& clock) {
@@ -89,6 +110,10 @@ Outcome<std::string> restoreStore(const Options& options, const Clock& clock) {
                         " entries were not there and are now\n";
     for (const EventId& id : restored->differing)
         words += id.text() + " went another way in this store and was left as it is\n";
+    for (const EventId& id : restored->broken)
+        words += id.text() +
+                 " was changed in the copy, or cannot be read there, and was not "
+                 "taken\n";
     return words;
 }
 

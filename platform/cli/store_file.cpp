@@ -21,6 +21,8 @@ Failure storeFailure(const journal::StoreError& error, const std::string& file) 
                 return "was changed by another program meanwhile: nothing was added; try again";
             case Why::Damaged:
                 return "is damaged: part of it cannot be read; keep a copy before anything else";
+            case Why::Occupied:
+                return "was left as it is; name another file";
             case Why::Failed:
                 break;
         }

@@ -1,12 +1,11 @@
 #include "alarm_player.h"
 
 #include <algorithm>
-#include <cstdint>
 
 #include <QAudioDevice>
-#include <QFile>
 #include <QMediaDevices>
 #include <QSoundEffect>
+#include <QTimer>
 #include <QUrl>
 
 #include "sound/tones.h"
@@ -23,6 +22,15 @@ void AlarmPlayer::prepare() {
     devices_ = std::make_unique<QMediaDevices>();
     connect(devices_.get(), &QMediaDevices::audioOutputsChanged, this, &AlarmPlayer::follow);
     follow();
+    writeTones();
+}
+
+void AlarmPlayer::writeTones() {
+    // One at a time: a board that was just shown is touched meanwhile.
+    if (files_.writeNext())
+        QTimer::singleShot(0, this, &AlarmPlayer::writeTones);
+    else
+        isWritten_ = files_.missing().empty();
 }
 
 void AlarmPlayer::follow() {
@@ -36,8 +44,14 @@ void AlarmPlayer::ring(live::TimerKind kind, int loudness) {
     prepare();
     silence();
     if (!hasOutput_) return;
-    playing_ = &effect(kind, std::clamp(loudness, 1, tones::kLoudest));
+    playing_ = effect({kind, std::clamp(loudness, 1, tones::kLoudest)});
+    if (playing_ == nullptr) {
+        isWritten_ = false;
+        return;
+    }
     playing_->play();
+    // Where there is room again for one tone there may be for those that were missing.
+    if (!isWritten_) writeTones();
 }
 
 void AlarmPlayer::silence() {
@@ -47,27 +61,32 @@ void AlarmPlayer::silence() {
 }
 
 bool AlarmPlayer::isAudible() const {
-    return hasOutput_;
+    return hasOutput_ && isWritten_;
 }
 
-QSoundEffect& AlarmPlayer::effect(live::TimerKind kind, int loudness) {
-    std::unique_ptr<QSoundEffect>& effect = effects_[{kind, loudness}];
-    if (effect) return *effect;
-    const QString file = files_.filePath(
-        QStringLiteral("alarm-%1-%2.wav").arg(static_cast<int>(kind)).arg(loudness));
-    if (QFile out(file); out.open(QIODevice::WriteOnly)) {
-        // An output that wakes up swallows the beginning, and one that is closed the end; let them
-        // swallow silence.
-        constexpr std::size_t kLeadIn = tones::kSampleRate / 8;
-        auto samples = tones::synthesize(kind, loudness);
-        samples.insert(samples.begin(), kLeadIn, std::int16_t{0});
-        samples.insert(samples.end(), 2 * kLeadIn, std::int16_t{0});
-        const std::string wav = tones::wav(samples);
-        out.write(wav.data(), static_cast<qint64>(wav.size()));
-    }
+QSoundEffect* AlarmPlayer::effect(Tone tone) {
+    const auto file = files_.file(tone);
+    if (!file) return nullptr;
+    std::unique_ptr<QSoundEffect>& effect = effects_[tone];
+    if (effect) return effect.get();
     effect = std::make_unique<QSoundEffect>(QMediaDevices::defaultAudioOutput());
-    effect->setSource(QUrl::fromLocalFile(file));
-    return *effect;
+    connect(effect.get(), &QSoundEffect::statusChanged, this, [this, tone] { look(tone); });
+    effect->setSource(QUrl::fromLocalFile(QString::fromStdString(file->string())));
+    // What cannot be loaded may have said so already.
+    const auto made = effects_.find(tone);
+    return made != effects_.end() ? made->second.get() : nullptr;
+}
+
+void AlarmPlayer::look(Tone tone) {
+    const auto found = effects_.find(tone);
+    if (found == effects_.end() || !found->second || found->second->status() != QSoundEffect::Error)
+        return;
+    // Kept, it would stay silent for ever; the next ring makes it anew.
+    if (playing_ == found->second.get()) playing_ = nullptr;
+    found->second.release()->deleteLater();
+    effects_.erase(found);
+    files_.spoil(tone);
+    isWritten_ = false;
 }
 
 }  // namespace cinder::platform

@@ -55,7 +55,7 @@ struct Recipe {
 /// One ring: signed 16-bit mono at `kSampleRate`, silent at both ends, the same bits every time.
 [[nodiscard]] std::vector<std::int16_t> synthesize(live::TimerKind kind, int loudness);
 
-/// The same as a WAV file (RIFF, PCM), for listening to a recipe while changing it.
+/// The same as a WAV file (RIFF, PCM).
 [[nodiscard]] std::string wav(std::span<const std::int16_t> samples);
 
 }  // namespace cinder::tones

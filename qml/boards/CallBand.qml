@@ -25,6 +25,16 @@ T.AbstractButton {
         radius: Space.corner
         border.width: Space.line * 2
         border.color: Theme.ember
+
+        Rectangle {
+            anchors.fill: parent
+            anchors.margins: -Space.tight
+            visible: root.visualFocus
+            color: Theme.none
+            radius: Space.corner
+            border.width: Space.line
+            border.color: Theme.water
+        }
     }
     Glyph {
         x: Space.margin

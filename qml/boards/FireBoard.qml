@@ -58,7 +58,7 @@ Flickable {
             day: root.day
             showsCaution: true
         }
-        TaskColumn { width: parent.width; heading: qsTr("Next at the fire"); tasks: root.day.nextAtFire; day: root.day }
+        TaskColumn { width: parent.width; heading: qsTr("Next at the fire"); tasks: root.day.nextAtFire; day: root.day; offersSkip: true }
         Remark { width: parent.width; text: root.day.line.deference; glyph: Icons.flame }
     }
     Column {

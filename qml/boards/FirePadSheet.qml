@@ -8,24 +8,20 @@ Sheet {
     id: root
 
     required property Day day
+    signal called(string board)
     readonly property Fire fire: root.day.fire
-    readonly property bool isNarrow: root.width < root.height
     title: root.fire.sheetTitle
+    hasWayOut: true
     onClosed: root.fire.back()
 
+    CallBand { width: parent.width; visible: root.day.line.callBoard !== ""; day: root.day; onClicked: { root.fire.close(); root.called(root.day.line.callBoard) } }
     NumberPad { width: parent.width; name: root.title; entry: root.fire.pad }
     Remark { width: parent.width; text: root.day.refusal; tint: Theme.ember }
-    Row {
+    actions: PressPlate {
         width: parent.width
-        spacing: Space.gap
-
-        PressPlate { id: way; glyph: Icons.back; Accessible.name: qsTr("Back"); onClicked: root.fire.back() }
-        PressPlate {
-            width: parent.width - way.width - Space.gap
-            tone: root.fire.pad.isReady ? "ember" : "plain"
-            isOff: !root.fire.pad.isReady
-            text: qsTr("Note it")
-            onClicked: root.fire.noteNumber()
-        }
+        tone: root.fire.pad.isReady ? "ember" : "plain"
+        isOff: !root.fire.pad.isReady
+        text: qsTr("Note it")
+        onClicked: root.fire.noteNumber()
     }
 }

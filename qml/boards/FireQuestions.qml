@@ -47,7 +47,7 @@ Column {
                     height: Space.hurried
                     text: one.isSkipped ? qsTr("Skipped on record: %1").arg(one.text) : one.text
                     isTicked: one.isReady
-                    onClicked: root.record.readyBeforeFire(one.key)
+                    onTicked: root.record.readyBeforeFire(one.key)
                 }
                 HoldPlate {
                     visible: one.isOpen

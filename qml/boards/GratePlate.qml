@@ -81,6 +81,19 @@ Column {
                 Accessible.role: Accessible.Button
                 Accessible.name: piece.name
                 Accessible.onPressAction: root.board.openPiece(piece.key)
+                activeFocusOnTab: true
+                Keys.onReturnPressed: root.board.openPiece(piece.key)
+                Keys.onSpacePressed: root.board.openPiece(piece.key)
+
+                Rectangle {
+                    anchors.fill: parent
+                    anchors.margins: -Space.tight
+                    visible: piece.activeFocus
+                    color: Theme.none
+                    radius: Space.corner
+                    border.width: Space.line * 2
+                    border.color: Theme.water
+                }
             }
         }
     }

@@ -10,6 +10,7 @@ Sheet {
     id: root
 
     required property Day day
+    signal called(string board)
     title: qsTr("Serve at %1").arg(root.day.line.serveClock)
 
     Label { width: parent.width; text: root.day.line.ready + " · " + root.day.line.spare; size: Type.lead }
@@ -34,5 +35,6 @@ Sheet {
             }
         }
     }
-    PressPlate { width: parent.width; tone: "water"; text: qsTr("Done"); onClicked: root.closed() }
+    SheetWays { width: parent.width; day: root.day; onCalled: board => root.called(board) }
+    actions: PressPlate { width: parent.width; tone: "water"; text: qsTr("Done"); onClicked: root.closed() }
 }

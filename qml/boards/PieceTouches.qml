@@ -52,6 +52,6 @@ Column {
         visible: root.day.line.undo !== ""
         noted: root.day.line.undo
         remaining: root.day.undoLeft
-        onClicked: root.day.undo()
+        onTakeBack: root.day.undo()
     }
 }

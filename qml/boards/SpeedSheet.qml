@@ -10,6 +10,7 @@ Sheet {
     id: root
 
     required property Day day
+    signal called(string board)
     title: root.day.line.isRehearsal ? root.day.line.rehearsal : qsTr("Rehearse this event")
 
     Label { width: parent.width; text: qsTr("A copy of the day on a clock of its own; calls ring as they will."); color: Theme.ash }
@@ -46,5 +47,6 @@ Sheet {
             }
         }
     }
+    SheetWays { width: parent.width; day: root.day; onCalled: board => root.called(board) }
     PressPlate { width: parent.width; tone: "quiet"; size: Type.body; glyph: Icons.back; text: qsTr("Back"); onClicked: root.closed() }
 }

@@ -20,7 +20,7 @@ Item {
     required property string countdown
     required property string unit
     readonly property string remaining: root.unit === "" ? root.countdown : root.countdown + "\u00a0" + root.unit
-    required property string startText
+    required property string whenText
     required property bool canStart
     required property bool canFinish
     required property bool canSkip
@@ -39,6 +39,8 @@ Item {
     property bool showsReturn: false
     property bool canPlan: true
     property int columns: 2
+    /// What is held stands below the plate's words, not beside its touch.
+    property bool isSkipBelow: root.columns === 1
     signal start()
     signal finish()
     signal skip()
@@ -104,7 +106,7 @@ Item {
                 }
                 Label {
                     width: parent.width
-                    text: root.isOpen ? root.remaining + " " + root.awaited + " · " + root.startText
+                    text: root.isOpen ? root.remaining + " " + root.awaited + " · " + root.whenText
                                       : (root.state + " " + root.countdown).trim()
                     size: Type.small
                     color: root.isDue ? Theme.ember : Theme.ash
@@ -129,7 +131,7 @@ Item {
 
                 HoldPlate {
                     id: held
-                    visible: root.offersSkip && root.columns > 1
+                    visible: root.offersSkip && !root.isSkipBelow
                     text: qsTr("Hold: leave out")
                     onHeld: root.skip()
                 }
@@ -168,7 +170,7 @@ Item {
                     required text
                     required isTicked
                     width: (all.width - Space.small * (root.columns - 1)) / root.columns
-                    onClicked: root.tick(tile.line)
+                    onTicked: root.tick(tile.line)
                 }
             }
         }
@@ -176,7 +178,7 @@ Item {
         Item {
             width: parent.width
             height: alone.y + alone.height + Math.max(0, root.skipRoom - Space.gap - Space.small)
-            visible: root.offersSkip && root.columns === 1
+            visible: root.offersSkip && root.isSkipBelow
 
             HoldPlate {
                 id: alone

@@ -25,9 +25,9 @@ QString ChoiceWords::of(event::Food food) {
         case event::Food::WholeMeat:
             return tr("Whole meat");
         case event::Food::GroundMeat:
-            return tr("Ground meat");
+            return tr("Ground, injected, tenderized");
         case event::Food::Poultry:
-            return tr("Poultry");
+            return tr("Poultry, game, stuffed");
         case event::Food::Fish:
             return tr("Fish");
         case event::Food::Egg:

@@ -156,6 +156,7 @@ Headline Day::headline() const {
         if (h.callBoard.isEmpty()) {
             h.callBoard = call.board;
             h.callText = call.call + QStringLiteral(": ") + call.title;
+            h.callKey = call.key;
         }
         h.isCallMine = h.isCallMine || (!person_.isEmpty() && call.people.contains(person_));
     }
@@ -279,7 +280,7 @@ void Day::follow(const QString& alarm) {
         if (toText(timer.name) != alarm || !timer.dish) continue;
         const QString dish = toText(timer.dish->text());
         const int pan = timer.pan.value_or(0);
-        const bool isOfLine = alarm.startsWith(QLatin1String("pan:"));
+        const bool isOfLine = timer.occasion == live::TimerOccasion::NextPan;
         take(door_.acknowledge(timer.name));
         if (isOfLine) {
             Q_EMIT serveAsked();

@@ -41,6 +41,7 @@ struct Headline {
     /// The board a call comes from, empty while nothing rings; and whether it is for the holder.
     Q_PROPERTY(QString callBoard MEMBER callBoard)
     Q_PROPERTY(QString callText MEMBER callText)
+    Q_PROPERTY(QString callKey MEMBER callKey)
     Q_PROPERTY(bool isCallMine MEMBER isCallMine)
     Q_PROPERTY(bool isPastBell MEMBER isPastBell)
     Q_PROPERTY(bool isLate MEMBER isLate)
@@ -54,7 +55,7 @@ struct Headline {
   public:
     QString name, bellLarge, bellCaption, serveClock, promised, fromBell, ready, spare, readyMark;
     QString weakest, weakestSlack, weakestLatest, rehearsal, buffetProgress, undo, deference;
-    QString callBoard, callText, chance, chanceReady, chanceEarlier;
+    QString callBoard, callText, callKey, chance, chanceReady, chanceEarlier;
     bool isCallMine = false;
     bool isPastBell = false, isLate = false, isUnderWay = false, isRehearsal = false,
          isReadOnly = false;

@@ -29,7 +29,11 @@ class Door {
     [[nodiscard]] virtual std::vector<app::CrewMember> crew() const = 0;
     [[nodiscard]] virtual Taken open(const EventId& event) = 0;
 
-    [[nodiscard]] virtual Taken backUp(const std::filesystem::path& file) = 0;
+    /// Why nothing can be noted on this device, if so.
+    [[nodiscard]] virtual std::optional<app::Refusal> whyReadOnly() const { return std::nullopt; }
+    /// Where the record is not as it was written, if so; it was copied as it stands.
+    using BackedUp = Result<std::optional<journal::BrokenChain>, app::Refusal>;
+    [[nodiscard]] virtual BackedUp backUp(const std::filesystem::path& file) = 0;
     [[nodiscard]] virtual Result<app::Restored, app::Refusal> restore(
         const std::filesystem::path& file) = 0;
 
@@ -37,6 +41,7 @@ class Door {
     [[nodiscard]] virtual Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) = 0;
     [[nodiscard]] virtual Result<std::string, app::Refusal> documentOf(const EventId& e) const = 0;
     [[nodiscard]] virtual std::optional<event::Event> draft() const = 0;
+    [[nodiscard]] virtual std::optional<app::Refusal> objectionToEdit() const = 0;
     [[nodiscard]] virtual Taken edit(const app::Edit& edit, const std::string& field) = 0;
     [[nodiscard]] virtual bool canUndoEdit() const = 0;
     [[nodiscard]] virtual Taken undoEdit() = 0;

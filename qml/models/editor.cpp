@@ -335,6 +335,8 @@ void Editor::tell() {
                              : counted(faults_.size(), tr("1 thing to settle first"),
                                        tr("%1 things to settle first"));
     canUndo_ = door_.canUndoEdit();
+    const auto objection = door_.objectionToEdit();
+    locked_ = objection ? Words::refusal(*objection) : QString();
     tellParts(*draft);
     tellTitle(*draft);
     shown_ = fieldsOf(*draft);

@@ -34,6 +34,8 @@ class Editor : public QObject {
     Q_PROPERTY(cinder::face::RowList* fields READ fields CONSTANT)
     /// What a new event may begin with.
     Q_PROPERTY(cinder::face::RowList* beginnings READ beginnings CONSTANT)
+    /// Why nothing can be changed now, and what can be done instead; empty when it can.
+    Q_PROPERTY(QString locked READ locked NOTIFY changed)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(bool isWhole READ isWhole NOTIFY changed)
     /// A plan is being searched; nothing waits for it.
@@ -58,6 +60,7 @@ class Editor : public QObject {
     [[nodiscard]] RowList* parts() { return &parts_; }
     [[nodiscard]] RowList* fields() { return &fields_; }
     [[nodiscard]] RowList* beginnings() { return &beginnings_; }
+    [[nodiscard]] QString locked() const { return locked_; }
     [[nodiscard]] bool canUndo() const { return canUndo_; }
     [[nodiscard]] bool isWhole() const { return isWhole_; }
     [[nodiscard]] bool isPlanning() const { return search_.isBusy(); }
@@ -129,7 +132,7 @@ class Editor : public QObject {
     mutable std::optional<std::vector<event::Dish>> cards_;
     std::vector<learn::MethodHistory> methods_;  ///< as they were when the library was opened
     std::map<QString, std::string> begins_;      ///< documents, by key
-    QString name_, when_, place_, title_, standing_, refusal_, written_;
+    QString name_, when_, place_, title_, standing_, refusal_, written_, locked_;
     bool canUndo_ = false, isWhole_ = false;
     event::Faults faults_;             ///< what stops the plan
     event::Faults lacking_;            ///< what stops a reckoning

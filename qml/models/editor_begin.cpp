@@ -33,7 +33,7 @@ void Editor::prepare() {
     }
     if (const auto events = door_.events())
         for (const auto& entry : *events) {
-            if (entry.isRehearsal) continue;
+            if (entry.isRehearsal || entry.isUnreadable) continue;
             rows.push_back({QStringLiteral("event:") + toText(entry.id.text()),
                             words_.name(entry.name),
                             tr("Like this one of %1").arg(words_.date(entry.serve, entry.offset))});

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <fstream>
 #include <sstream>
+#include <tuple>
 
 #include <QDateTime>
 #include <QFile>
@@ -36,6 +37,19 @@ QString nameIn(const std::string& document, const QString& language) {
     return name.isObject() ? name.toObject().value(language).toString() : name.toString();
 }
 
+QString namesOf(const std::vector<EventId>& events) {
+    QStringList names;
+    for (const EventId& event : events)
+        names += toText(event.text());
+    return names.join(QStringLiteral(", "));
+}
+QString countedEvents(int count) {
+    return count == 1 ? Events::tr("1 event") : Events::tr("%1 events").arg(count);
+}
+QString countedEntries(int count) {
+    return count == 1 ? Events::tr("1 entry") : Events::tr("%1 entries").arg(count);
+}
+
 }  // namespace
 
 Events::Events(Door& door, const Settings& settings, std::vector<std::filesystem::path> demos,
@@ -54,10 +68,17 @@ void Events::refresh() {
     showDemos();
     listCopies();
     auto entries = door_.events();
-    if (entries)
-        list(*std::move(entries));
-    else
-        refuse(Words::refusal(entries.error()));
+    if (!entries) return refuse(Words::refusal(entries.error()));
+    list(*std::move(entries));
+    // What was refused since is still to be read; what stands is said again in today's language.
+    if (refusal_ != standing_ && !refusal_.isEmpty()) return;
+    standing_ = standing();
+    refuse(standing_);
+}
+
+QString Events::standing() const {
+    const auto why = door_.whyReadOnly();
+    return why ? Words::refusal(*why) : QString();
 }
 
 void Events::showDemos() {
@@ -76,10 +97,13 @@ void Events::showDemos() {
 }
 
 EventRow Events::row(const app::EventEntry& entry) const {
+    const QString id = toText(entry.id.text());
+    if (entry.isUnreadable)
+        return {id, id, tr("Damaged: cannot be read on this device"), false, false, {}};
     Words there(settings_);
     there.setPlace(entry.offset, entry.serve);
     return {
-        toText(entry.id.text()),
+        id,
         there.name(entry.name),
         there.date(entry.serve, entry.offset) + QStringLiteral(" · ") + there.clock(entry.serve),
         entry.isRehearsal,
@@ -89,11 +113,14 @@ EventRow Events::row(const app::EventEntry& entry) const {
 
 void Events::list(std::vector<app::EventEntry> entries) {
     std::stable_sort(
-        entries.begin(), entries.end(),
-        [](const app::EventEntry& a, const app::EventEntry& b) { return a.serve < b.serve; });
+        entries.begin(), entries.end(), [](const app::EventEntry& a, const app::EventEntry& b) {
+            // One without a time comes last.
+            return std::tie(a.isUnreadable, a.serve) < std::tie(b.isUnreadable, b.serve);
+        });
     const Instant now = door_.deviceTime();
     const auto isComing = [now](const app::EventEntry& entry) {
-        return entry.isDraft || (!entry.isRehearsal && entry.serve + kOverAfter > now);
+        return entry.isDraft || entry.isUnreadable ||
+               (!entry.isRehearsal && entry.serve + kOverAfter > now);
     };
     const auto over = std::stable_partition(entries.begin(), entries.end(), isComing);
     std::vector<EventRow> coming, past;
@@ -133,6 +160,24 @@ void Events::listCopies() {
     copies_.show(std::move(rows));
 }
 
+/// What is left of copies during which the battery died; nobody would ever look for it.
+void Events::dropCutOff() const {
+    namespace fs = std::filesystem;
+    const auto longAgo = fs::file_time_type::clock::now() - std::chrono::hours{1};
+    std::error_code none;
+    std::vector<fs::path> left;
+    for (fs::directory_iterator file(copyFolder_, none), end; !none && file != end;
+         file.increment(none)) {
+        std::error_code unknown;
+        const bool isPart =
+            file->path().extension() == ".part" && file->path().stem().extension() == kCopyEnding;
+        if (isPart && fs::last_write_time(file->path(), unknown) < longAgo && !unknown)
+            left.push_back(file->path());
+    }
+    for (const fs::path& part : left)
+        fs::remove(part, none);
+}
+
 void Events::backUp() {
     const auto now = door_.deviceTime();
     const auto at = QDateTime::fromMSecsSinceEpoch(now.time_since_epoch().count());
@@ -140,11 +185,19 @@ void Events::backUp() {
     std::error_code failed;
     std::filesystem::create_directories(copyFolder_, failed);
     const auto file = copyFolder_ / name;
+    dropCutOff();
     const auto taken = door_.backUp(file);
-    say(taken ? tr("Everything on this device is in %1. Carry the file to another device or card.")
-                    .arg(toText(file.string()))
-              : Words::refusal(taken.error()));
     listCopies();
+    if (!taken) return say(Words::refusal(taken.error()));
+    QString words = tr("Everything on this device is in %1. Carry the file to another device or "
+                       "card.")
+                        .arg(toText(file.string()));
+    if (*taken)
+        words += QStringLiteral(" ") +
+                 tr("The record of event %1 is not as it was written, and was copied as it stands: "
+                    "keep older copies too.")
+                     .arg(toText((*taken)->event.text()));
+    say(words);
 }
 
 void Events::restore(const QString& copy) {
@@ -153,15 +206,21 @@ void Events::restore(const QString& copy) {
         say(Words::refusal(restored.error()));
         return;
     }
-    QString words = restored->operations == 0 ? tr("All of this copy is on this device already.")
-                                              : tr("Taken back: %1 events, %2 entries in all.")
-                                                    .arg(restored->events)
-                                                    .arg(restored->operations);
+    QStringList words;
+    if (restored->operations > 0)
+        words += tr("Taken back: %1, %2 in all.")
+                     .arg(countedEvents(restored->events), countedEntries(restored->operations));
+    else if (restored->differing.empty() && restored->broken.empty())
+        words += tr("All of this copy is on this device already.");
+    else
+        words += tr("Nothing was added.");
     if (!restored->differing.empty())
+        words += tr("Went another way here and stays as it is: %1.")
+                     .arg(countedEvents(static_cast<int>(restored->differing.size())));
+    if (!restored->broken.empty())
         words +=
-            QStringLiteral(" ") + tr("Went another way here and stayed as they are: %1 events.")
-                                      .arg(restored->differing.size());
-    say(words);
+            tr("Changed or damaged in the copy and not taken: %1.").arg(namesOf(restored->broken));
+    say(words.join(QLatin1Char(' ')));
     refresh();
 }
 
@@ -204,7 +263,8 @@ void Events::refuse(const QString& why) {
 }
 
 void Events::show(const Taken& taken) {
-    refuse(taken ? QString() : Words::refusal(taken.error()));
+    standing_ = standing();
+    refuse(taken ? standing_ : Words::refusal(taken.error()));
     if (!taken) return;
     if (door_.look())
         Q_EMIT opened();

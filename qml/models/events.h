@@ -75,8 +75,11 @@ class Events : public QObject {
     void show(const Taken& taken);
     void showDemos();
     void refuse(const QString& why);
+    /// Why nothing can be noted on this device; empty when it can.
+    [[nodiscard]] QString standing() const;
     void list(std::vector<app::EventEntry> entries);
     void listCopies();
+    void dropCutOff() const;
     void say(const QString& copied);
     [[nodiscard]] EventRow row(const app::EventEntry& entry) const;
 
@@ -94,6 +97,7 @@ class Events : public QObject {
     QString planned_;       ///< the demo that was touched last
     int plannedSpeed_ = 0;  ///< of its rehearsal; 0: it is opened
     QString refusal_;
+    QString standing_;     ///< what stands in its place while nothing was refused
     SearchThread search_;  ///< last: nothing answers into what is gone
 };
 

@@ -41,6 +41,8 @@ using std::chrono::milliseconds;
 // A rehearsal shows many seconds at once; more often than this nobody reads it.
 constexpr Duration kShortestBeat = milliseconds(200);
 constexpr Duration kBeat = milliseconds(1000);
+// A beat that comes a trifle early must not be followed by a storm of them.
+constexpr Duration kPromptBeat = milliseconds(5);
 
 QObject* frameOf(const QQuickWindow& window) {
     return window.contentItem()->childItems().value(0);
@@ -92,7 +94,7 @@ struct Face::Parts {
     QQmlApplicationEngine engine;
 };
 
-/// The next whole second of the day, or the next call if that is sooner.
+/// The next whole second of the day, the next call or the next pattern of one, whichever is first.
 Duration Face::Parts::untilNextBeat() const {
     const auto& seen = day.snapshot();
     if (!seen) return kBeat;
@@ -100,8 +102,10 @@ Duration Face::Parts::untilNextBeat() const {
     for (const auto& timer : seen->timers)
         if (!timer.acknowledged && timer.due > seen->now)
             left = std::min(left, timer.due - seen->now);
-    if (seen->speed <= 1) return std::max(left, milliseconds(5));
-    return std::max(left / seen->speed, kShortestBeat);
+    if (seen->speed > 1) left = std::max(left / seen->speed, kShortestBeat);
+    // The device's own time, in a rehearsal too.
+    left = std::min(left, ringer.untilNext().value_or(left));
+    return std::max(left, kPromptBeat);
 }
 
 void Face::Parts::beat() {
@@ -330,6 +334,10 @@ void Face::settle() {
 
 void Face::beatNow() {
     parts_->beat();
+}
+
+Duration Face::untilNextBeat() const {
+    return parts_->pulse.intervalAsDuration();
 }
 
 QQuickWindow* Face::window() const {

@@ -86,6 +86,8 @@ class Face {
 
     /// For the picture and touch tests.
     void beatNow();
+    /// What the last beat asked for, whatever has passed of it.
+    [[nodiscard]] Duration untilNextBeat() const;
     /// Waits for every search that runs.
     void settle();
     [[nodiscard]] QQmlApplicationEngine& engine();

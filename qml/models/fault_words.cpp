@@ -87,6 +87,18 @@ QString FaultWords::contradiction(const event::Fault& fault, const event::Event&
         return tr("A piece does not fit this grate. Make the piece smaller or the grate larger.");
     if (fault.path.find("/suits") != std::string::npos)
         return tr("Does not fit what the dish contains. Take the diet away, or correct the dish.");
+    if (endsWith(fault.path, "/contains"))
+        return tr(
+            "Food of this kind holds an allergen that is not ticked. Tick it, or choose another "
+            "food.");
+    if (fault.path.starts_with("/guests/diets/"))
+        return tr("Too few portions fit this diet. Add a main that does, or let more take it.");
+    if (fault.path.starts_with("/guests/allergens/"))
+        return tr("Too few portions are without it. Add a main that is, or let more take it.");
+    if (fault.path.find("/yields/") != std::string::npos)
+        return tr(
+            "Counted pieces are weighed raw: cooking takes nothing from what is bought. Type how "
+            "much is left of 100 bought before it is cooked.");
     const QString other = place(fault.path, draft, words);
     if (fault.allowed == "/kit" || endsWith(fault.path, "/step"))
         return other.isEmpty() ? tr("Something still uses it. Free that first.")

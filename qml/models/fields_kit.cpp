@@ -24,7 +24,9 @@ class KitFields {
         list.act(QStringLiteral("grate"), tr("A grate"), tr("Add"), [](Event e) {
             event::Grate grate;
             grate.name = LocalText(tr("Grate").toStdString());
-            grate.station = firstStation(e);
+            grate.station = stationOf(
+                e, [](const event::Step& s) { return !s.onGrates.empty(); },
+                [](const event::Step& s) { return s.kind == event::StepKind::Fire; });
             grate.length = Length::fromMillimetres(900);
             grate.width = Length::fromMillimetres(450);
             grate.gap = Length::fromMillimetres(20);
@@ -48,7 +50,9 @@ class KitFields {
         list.act(QStringLiteral("table"), tr("A table"), tr("Add"), [](Event e) {
             event::Table table;
             table.name = LocalText(tr("Table").toStdString());
-            table.station = firstStation(e);
+            table.station = stationOf(
+                e, [](const event::Step& s) { return s.kind == event::StepKind::Load; },
+                [](const event::Step& s) { return s.kind == event::StepKind::Serve; });
             table.length = Length::fromMillimetres(1829);
             table.width = Length::fromMillimetres(762);
             return event::withTable(std::move(e), std::move(table));
@@ -88,6 +92,32 @@ class KitFields {
         return e.site.stations.empty() ? StationId{} : e.site.stations.front().id;
     }
 
+    /// Where the dishes do what it is for, else where the work of the event does, else the first:
+    /// a grate in the van is nowhere near the coals.
+    template <class IsOfDish, class IsOfWork>
+    static StationId stationOf(const Event& e, IsOfDish isOfDish, IsOfWork isOfWork) {
+        for (const event::Dish& dish : e.menu)
+            for (const event::Step& step : dish.method)
+                if (isOfDish(step)) return step.station;
+        for (const event::Step& step : e.work)
+            if (isOfWork(step)) return step.station;
+        return firstStation(e);
+    }
+
+    template <class Item, class Put>
+    void place(const Item& item, const std::string& path, Put put) {
+        Field& station = list.choice(path + "/station", tr("Where"), false,
+                                     [item, put](const std::string& key) -> app::Edit {
+                                         return [item = item, put, key](Event e) mutable {
+                                             item.station = StationId(key);
+                                             return put(std::move(e), item);
+                                         };
+                                     });
+        for (const auto& one : list.draft.site.stations)
+            FieldList::option(station, one.id.text(), list.words.name(one.name),
+                              item.station == one.id);
+    }
+
     template <class Item>
     void go(const Item& item, const std::string& path, const QString& value) {
         list.go(QStringLiteral("kit:") + toText(item.id.text()), list.words.name(item.name), value,
@@ -110,6 +140,7 @@ class KitFields {
                       };
                   });
         rest(item, path);
+        place(item, path, put);
         list.removal(
                 tr("Leave it at home"),
                 [id](Event e) { return event::withoutKit(std::move(e), id); },

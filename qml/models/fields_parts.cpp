@@ -5,6 +5,7 @@
 
 #include "dish_fields.h"
 #include "event/limits.h"
+#include "quantity/yields.h"
 
 namespace cinder::face {
 
@@ -135,12 +136,13 @@ class PartFields : DishFields {
                    });
             list.takeOut(toText(path + member), tr("%1: none of it").arg(name),
                          changed([i](Dish& d) { dropShare(d.serving->ingredients, i); }));
-            if (!all[i].yields.empty()) continue;
+            if (!all[i].yields.empty() && !hasCookedYield(all[i])) continue;
             Field& field =
                 figure(member + "/yieldPercent", tr("%1: ready of bought").arg(name), Kind::Percent,
                        all[i].yieldPercent.value_or(0), event::kYieldPercent.low,
                        event::kYieldPercent.high, [i](Dish& d, double v) {
                            d.serving->ingredients.at(i).yieldPercent = static_cast<std::int32_t>(v);
+                           d.serving->ingredients.at(i).yields.clear();
                        });
             // The reckoning misses the published yield or the cook's own, here the own one.
             field.path = path + member + (all[i].yieldPercent ? "/yieldPercent" : "/yields");
@@ -148,6 +150,16 @@ class PartFields : DishFields {
     }
 
   private:
+    /// A published yield that the reckoning blames, because counted pieces are weighed raw: an own
+    /// one takes its place.
+    [[nodiscard]] bool hasCookedYield(const event::Ingredient& one) const {
+        return now.serving->portionPieces &&
+               std::any_of(one.yields.begin(), one.yields.end(), [](const std::string& key) {
+                   const quantity::Yield* yield = quantity::findYield(key);
+                   return yield != nullptr && quantity::isOfCooking(*yield);
+               });
+    }
+
     template <class Of>
     void label(const std::string& member, const QString& name, const QString& value, Of of) {
         list.text(path + member, name, value, [this_ = *this, of](const std::string& text) {

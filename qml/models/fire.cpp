@@ -14,10 +14,8 @@ using app::PieceState;
 
 namespace {
 
-/// What a probe in meat can show, degrees Celsius; the core refuses the rest (session_fire.cpp).
-constexpr double kColdestMeat = -5;
-constexpr double kHottestMeat = 150;
-/// Seconds a hand bears a grate, and grams of coal added at once; by the same rules.
+/// Seconds a hand bears a grate, and grams of coal added at once; the core refuses the rest
+/// (session_fire.cpp).
 constexpr double kShortestHand = 1;
 constexpr double kLongestHand = 14;
 constexpr double kLeastCoal = 100;
@@ -177,7 +175,10 @@ void Fire::ask(const QString& name, NumberEntry::Kind kind, double least, double
 }
 
 void Fire::askProbe() {
-    ask(QStringLiteral("probe"), NumberEntry::Kind::Temperature, kColdestMeat, kHottestMeat);
+    const BatchCard* found = batch();
+    const auto possible = cook::possibleReadings(found ? found->startTemperature : std::nullopt);
+    ask(QStringLiteral("probe"), NumberEntry::Kind::Temperature, possible.least.celsius(),
+        possible.most.celsius());
 }
 
 void Fire::askHand(const QString& grate) {
@@ -194,7 +195,9 @@ void Fire::askStart(const QString& task) {
     task_ = TaskId(task.toStdString());
     number_ = 0;
     if (batch() == nullptr) return;
-    ask(QStringLiteral("start"), NumberEntry::Kind::Temperature, kColdestMeat, kHottestMeat);
+    const auto possible = cook::possibleReadings({});
+    ask(QStringLiteral("start"), NumberEntry::Kind::Temperature, possible.least.celsius(),
+        possible.most.celsius());
 }
 
 void Fire::noteNumber() {

@@ -180,7 +180,34 @@ QString FireWords::missing(const BatchCard& batch) {
             "went on.");
     if (missing.fire)
         return tr("No forecast yet, the plan's estimate stands. Test the fire by hand.");
+    if (missing.refused) return refused(batch);
+    if (missing.isNeverReached)
+        return tr(
+            "No forecast: by the model this fire brings no piece to the target in four hours. "
+            "The plan's estimate stands; test the fire again and go by the thermometer.");
+    if (batch.readingsSetAside > 0)
+        return tr("Readings that no piece can have given are left out of the forecast: %1. Probe "
+                  "again, and look at the unit.")
+            .arg(batch.readingsSetAside);
     return {};
+}
+
+QString FireWords::refused(const BatchCard& batch) {
+    if (batch.missing.refused->field == "start")
+        return batch.startTemperature && *batch.startTemperature < batch.pullAt
+                   ? tr("No forecast: the meat was laid frozen, and the model knows thawed meat "
+                        "only. The plan's estimate stands; go by the thermometer.")
+                   : tr("No forecast: the meat was laid as warm as it is to be pulled. The plan's "
+                        "estimate stands; take that back if it was a slip, and go by the "
+                        "thermometer.");
+    if (batch.missing.refused->field == "thickness")
+        return tr(
+            "No forecast: the model knows pieces of 3 to 299 mm. The plan's estimate stands; "
+            "look at the thickness in the event, and go by the thermometer.");
+    return tr("No forecast: what was told of this batch does not fit together (%1). The plan's "
+              "estimate stands; go by the thermometer.")
+        .arg(QString::fromUtf8(batch.missing.refused->field.data(),
+                               static_cast<qsizetype>(batch.missing.refused->field.size())));
 }
 
 PieceRow FireWords::piece(const BatchCard& batch, const PieceCard& card,

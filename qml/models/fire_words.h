@@ -61,6 +61,8 @@ class FireWords {
     /// What another turning interval would do to this piece's class; empty without a forecast.
     [[nodiscard]] static QString turning(const app::BatchCard& batch, const app::PieceCard& piece);
     [[nodiscard]] static QString missing(const app::BatchCard& batch);
+    /// Why the model cannot go by what was told.
+    [[nodiscard]] static QString refused(const app::BatchCard& batch);
     [[nodiscard]] QString title(const app::BatchCard& batch, const app::Snapshot& day) const;
 
   private:

@@ -27,6 +27,8 @@ std::vector<ChoiceRow> FoodEntry::rows() const {
     switch (step_) {
         case Step::Pans:
             return panRows();
+        case Step::Origins:
+            return originRows();
         case Step::Purposes:
             return purposeRows();
         case Step::Deeds:
@@ -38,6 +40,8 @@ std::vector<ChoiceRow> FoodEntry::rows() const {
                                 words_.tested(id, *day_), id == thermometer_, false});
             }
             return rows;
+        case Step::Scale:
+            return scaleRows();
         case Step::Held:
             return heldRows();
         case Step::Reasons:
@@ -88,28 +92,6 @@ std::vector<ChoiceRow> FoodEntry::panRows() const {
     return rows;
 }
 
-std::vector<ChoiceRow> FoodEntry::heldRows() const {
-    const auto row = rowToKeep();
-    if (!row) return {};
-    const auto roasts = safety::roastRows();
-    const bool isRoast = std::find(roasts.begin(), roasts.end(), *row) != roasts.end();
-    const safety::Scale scale = typed().scale;
-    const QString figure =
-        FoodWords::reading(scale == safety::Scale::Celsius ? safety::inCelsius(row->celsius)
-                                                           : safety::inFahrenheit(row->fahrenheit));
-    const auto ground = safety::groundRows();
-    const bool isLocal = !isRoast && std::find(ground.begin(), ground.end(), *row) == ground.end();
-    const QString source = isLocal ? toText(day_->food.limits.authority())
-                                   : toText(std::string(safety::kFoodCode)) +
-                                         (isRoast ? QStringLiteral(", 3-401.11(B)")
-                                                  : QStringLiteral(", 3-401.11(A)(2)"));
-    return {
-        {QStringLiteral("kept"),
-         tr("Kept at %1 or above for %2 or longer").arg(figure, Words::span(row->hold)),
-         isRoast ? tr("Whole roasts only: %1").arg(source) : source, false, false},
-        {QStringLiteral("short"), tr("Not that long"), tr("Asks what you will do"), false, false}};
-}
-
 std::vector<ChoiceRow> FoodEntry::purposeRows() const {
     std::vector<ChoiceRow> rows;
     const safety::Limits& limits = day_->food.limits;
@@ -125,6 +107,8 @@ std::vector<ChoiceRow> FoodEntry::purposeRows() const {
     const bool isCooling = card && card->standing.control == Control::Cooling;
     for (const Purpose purpose : kPurposes) {
         if (purpose == Purpose::Cooling && !isCooling) continue;
+        const bool isPack = purpose == Purpose::ReheatPacked;
+        if (isPack && card && !card->mayHeatPacked) continue;
         const auto degree = safety::limitOf(purpose, card ? card->food : event::Food::Plant,
                                             card && card->standing.isRoast);
         rows.push_back({QString::number(static_cast<int>(purpose)), FoodWords::purpose(purpose),
@@ -158,7 +142,7 @@ std::vector<ChoiceRow> FoodEntry::deedRows() const {
                 (degree ? QStringLiteral(" · ") + words_.limit(*degree, day_->food.limits)
                         : QString()));
         if (!rulesToLeaveBy().empty())
-            add("leave", tr("Leaves temperature control"), tr("a time limit starts, then discard"));
+            add("leave", tr("No longer kept hot or cold"), tr("a time limit starts, then discard"));
         if (standing.leftover == safety::Leftover::Cool && !standing.cooling)
             add("cool", tr("Begin to cool it"), words_.coolingSteps(day_->food.limits));
         if (standing.leftover == safety::Leftover::Keep)
@@ -166,6 +150,22 @@ std::vector<ChoiceRow> FoodEntry::deedRows() const {
     }
     rows.push_back({QStringLiteral("discard"), tr("Hold to discard"), {}, false, true});
     return rows;
+}
+
+void FoodEntry::doDeed(const QString& deed) {
+    if (deed == QLatin1String("measure")) {
+        purpose_ = card()->nextPurpose;
+        return begin(Mode::Measure);
+    }
+    if (deed == QLatin1String("leave")) {
+        const auto rules = rulesToLeaveBy();
+        if (rules.empty()) return;
+        rule_ = rules.front();
+        return begin(Mode::Leave);
+    }
+    if (deed == QLatin1String("cool")) return take(door_.beginCooling(pan_));
+    if (deed == QLatin1String("keep")) return take(door_.keep(pan_));
+    if (deed == QLatin1String("discard")) return take(door_.discard(pan_));
 }
 
 /// The pan still to read that can wait the least; the whole dish while it has none.
@@ -183,12 +183,29 @@ safety::Pan FoodEntry::panToRead(const safety::PlannedCheck& check) const {
     return {check.dish, 0};
 }
 
+void FoodEntry::choosePan(const safety::Pan& pan) {
+    const app::FoodPanCard* old = card();
+    const bool wasMended = old && !old->standing.open.empty();
+    pan_ = pan;
+    from_.reset();
+    dropWhatDoesNotFit();
+    // What one pan has to show to be put right is not asked of another.
+    if (wasMended && mode_ == Mode::Measure && card()) purpose_ = card()->nextPurpose;
+    // Nothing is known of a new pan: its food came out of another, or by itself.
+    const auto others = origins();
+    if (others.empty()) return go(Step::Keys);
+    from_ = others.front()->pan.number;
+    go(Step::Origins);
+}
+
 /// Another pan was chosen: only what cools is read as cooling, and each time control has its food.
 void FoodEntry::dropWhatDoesNotFit() {
     const app::FoodPanCard* card = this->card();
     const bool isCooling = card && card->standing.control == Control::Cooling;
     if (mode_ == Mode::Measure && purpose_ == Purpose::Cooling && !isCooling)
         purpose_ = card ? card->nextPurpose : Purpose::HoldHot;
+    if (mode_ == Mode::Measure && card && !card->standing.open.empty())
+        purpose_ = card->nextPurpose;
     const auto rules = rulesToLeaveBy();
     if (mode_ == Mode::Leave && !rules.empty() &&
         std::find(rules.begin(), rules.end(), rule_) == rules.end())

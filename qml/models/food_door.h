@@ -19,16 +19,19 @@ class FoodDoor {
     FoodDoor& operator=(const FoodDoor&) = delete;
     virtual ~FoodDoor() = default;
 
+    /// `from`: the pan a new one was filled out of.
     [[nodiscard]] virtual Taken measure(const safety::Pan& pan, safety::Purpose purpose,
                                         safety::Reading reading,
                                         const safety::ThermometerId& thermometer,
-                                        std::optional<Duration> held) = 0;
+                                        std::optional<Duration> held,
+                                        std::optional<std::int32_t> from) = 0;
     [[nodiscard]] virtual Taken correct(const safety::EntryId& entry, safety::Reading reading,
                                         const std::string& reason) = 0;
     [[nodiscard]] virtual Taken takeAction(const safety::EntryId& entry, safety::Action action) = 0;
     [[nodiscard]] virtual Taken leaveControl(const safety::Pan& pan, safety::TimeRule rule,
                                              safety::Reading reading,
-                                             const safety::ThermometerId& thermometer) = 0;
+                                             const safety::ThermometerId& thermometer,
+                                             std::optional<std::int32_t> from) = 0;
     [[nodiscard]] virtual Taken beginCooling(const safety::Pan& pan) = 0;
     [[nodiscard]] virtual Taken discard(const safety::Pan& pan) = 0;
     [[nodiscard]] virtual Taken keep(const safety::Pan& pan) = 0;

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "safety/cooked.h"
 #include "safety/standing.h"
 #include "settings.h"
 
@@ -16,8 +15,19 @@ using safety::TimeRule;
 
 /// What food may be measured at in degrees Celsius; a slip of the finger lies outside.
 constexpr double kColdest = -17.7;
-constexpr double kHottest = 150;
+/// What a thermometer in ice water may show.
+constexpr double kHottestTest = 150;
 constexpr double kHottestLimit = 120;
+
+/// Whether the way back that is offered takes back that entry: it is one of the record, and nothing
+/// was written there since.
+bool isTakenBackNext(const safety::EntryId& entry, const app::Snapshot& day) {
+    if (!day.undo || day.undo->what != app::UndoOffer::What::Record) return false;
+    const auto& all = day.food.entries;
+    const auto newest = std::find_if(all.rbegin(), all.rend(),
+                                     [](const safety::Entry& one) { return !one.isTakenBack; });
+    return newest != all.rend() && newest->id == entry;
+}
 
 }  // namespace
 
@@ -70,7 +80,9 @@ const safety::OpenReading* FoodEntry::open() const {
 void FoodEntry::begin(Mode mode) {
     mode_ = mode;
     refusal_.clear();
-    number_.begin(NumberEntry::Kind::Temperature, kColdest, kHottest, settings_.isFahrenheit());
+    from_.reset();
+    const double hottest = mode == Mode::IcePoint ? kHottestTest : safety::kHottestFood.celsius();
+    number_.begin(NumberEntry::Kind::Temperature, kColdest, hottest, settings_.isFahrenheit());
     go(Step::Keys);
 }
 
@@ -83,7 +95,9 @@ void FoodEntry::measureCheck(const QString& name) {
         // What was cooled is not hot again because the plan says so.
         const app::FoodPanCard* card = this->card();
         const bool isHold = check.purpose == Purpose::HoldHot || check.purpose == Purpose::HoldCold;
-        if (card && isHold && card->standing.cooling) purpose_ = card->nextPurpose;
+        // Nor is what is being reheated, chilled or cooked on read as held.
+        const bool isMended = card && !card->standing.open.empty();
+        if (isMended || (card && isHold && card->standing.cooling)) purpose_ = card->nextPurpose;
         return begin(Mode::Measure);
     }
 }
@@ -157,6 +171,8 @@ safety::LocalRules FoodEntry::stricter(const std::string& authority) const {
 // --- on the sheet --------------------------------------------------------------------------------
 
 void FoodEntry::go(Step step) {
+    if (step == Step::Keys) meant_.reset();
+    if (step == Step::Closed || step == Step::Deeds || step == Step::Act) from_.reset();
     step_ = step;
     tell();
 }
@@ -173,9 +189,9 @@ void FoodEntry::askThermometer() {
 
 void FoodEntry::close() {
     if (open() && step_ == Step::Act) return;
-    const bool isAside = step_ == Step::Pans || step_ == Step::Purposes ||
-                         step_ == Step::Thermometers || step_ == Step::Held ||
-                         step_ == Step::Reasons;
+    const bool isAside = step_ == Step::Pans || step_ == Step::Origins || step_ == Step::Purposes ||
+                         step_ == Step::Thermometers || step_ == Step::Scale ||
+                         step_ == Step::Held || step_ == Step::Reasons;
     go(isAside ? Step::Keys : Step::Closed);
 }
 
@@ -186,8 +202,10 @@ void FoodEntry::leave() {
 void FoodEntry::choose(const QString& key) {
     switch (step_) {
         case Step::Pans:
-            pan_ = panOf(key);
-            dropWhatDoesNotFit();
+            return choosePan(panOf(key));
+        case Step::Origins:
+            from_.reset();
+            if (const int number = panOf(key).number; number > 0) from_ = number;
             return go(Step::Keys);
         case Step::Purposes:
             if (mode_ == Mode::Leave)
@@ -198,6 +216,9 @@ void FoodEntry::choose(const QString& key) {
         case Step::Thermometers:
             thermometer_ = safety::ThermometerId(key.toStdString());
             return go(Step::Keys);
+        case Step::Scale:
+            meant_ = key == QLatin1String("other") ? otherScale() : typed();
+            return writeOrAskHeld();
         case Step::Held:
             return take(write({}, key == QLatin1String("kept") ? std::optional(rowToKeep()->hold)
                                                                : std::nullopt));
@@ -219,42 +240,19 @@ void FoodEntry::sayInWords(const QString& words) {
     take(write(words.trimmed().toStdString()));
 }
 
-void FoodEntry::doDeed(const QString& deed) {
-    if (deed == QLatin1String("measure")) {
-        purpose_ = card()->nextPurpose;
-        return begin(Mode::Measure);
-    }
-    if (deed == QLatin1String("leave")) {
-        const auto rules = rulesToLeaveBy();
-        if (rules.empty()) return;
-        rule_ = rules.front();
-        return begin(Mode::Leave);
-    }
-    if (deed == QLatin1String("cool")) return take(door_.beginCooling(pan_));
-    if (deed == QLatin1String("keep")) return take(door_.keep(pan_));
-    if (deed == QLatin1String("discard")) return take(door_.discard(pan_));
-}
-
 safety::Reading FoodEntry::typed() const {
+    if (meant_) return *meant_;
     const bool isFahrenheit = number_.unitWord().endsWith(QLatin1Char('F'));
     return {Temperature::fromCelsius(number_.value()),
             isFahrenheit ? safety::Scale::Fahrenheit : safety::Scale::Celsius};
 }
 
-std::optional<safety::CookRow> FoodEntry::rowToKeep() const {
-    if (!day_ || mode_ != Mode::Measure || purpose_ != Purpose::Cook) return std::nullopt;
-    for (const app::FoodPanCard& card : day_->food.pans)
-        if (card.pan.dish == pan_.dish)
-            return safety::rowInReach(card.food, day_->food.limits, typed());
-    return std::nullopt;
-}
-
 Taken FoodEntry::write(const std::string& reason, std::optional<Duration> held) {
     switch (mode_) {
         case Mode::Measure:
-            return door_.measure(pan_, purpose_, typed(), thermometer_, held);
+            return door_.measure(pan_, purpose_, typed(), thermometer_, held, from_);
         case Mode::Leave:
-            return door_.leaveControl(pan_, rule_, typed(), thermometer_);
+            return door_.leaveControl(pan_, rule_, typed(), thermometer_, from_);
         case Mode::IcePoint:
             return door_.testThermometer(thermometer_, typed());
         case Mode::Correct:
@@ -268,6 +266,11 @@ Taken FoodEntry::write(const std::string& reason, std::optional<Duration> held) 
 void FoodEntry::save() {
     if (step_ != Step::Keys || !number_.isReady()) return;
     if (mode_ == Mode::Correct || mode_ == Mode::Rule) return go(Step::Reasons);
+    if (otherScale()) return go(Step::Scale);
+    writeOrAskHeld();
+}
+
+void FoodEntry::writeOrAskHeld() {
     // A lower temperature is enough where it was kept for the time of a published row.
     if (rowToKeep()) return go(Step::Held);
     take(write({}));
@@ -277,7 +280,8 @@ void FoodEntry::take(const Taken& taken) {
     refusal_ = taken ? QString() : Words::refusal(taken.error());
     if (!taken) return tell();
     // The scale of the thermometer in hand is the one it will be read on next time.
-    if (step_ == Step::Keys) settings_.setFahrenheit(number_.unitWord().endsWith(QLatin1Char('F')));
+    if (step_ == Step::Keys || step_ == Step::Scale)
+        settings_.setFahrenheit(typed().scale == safety::Scale::Fahrenheit);
     step_ = Step::Closed;
     Q_EMIT noted();
     settle();
@@ -311,6 +315,7 @@ Asking FoodEntry::asking() const {
                                     : QStringLiteral("choose");
     const bool isIce = mode_ == Mode::IcePoint && step_ != Step::Deeds && step_ != Step::Act;
     ask.title = isIce ? tr("Ice and water, stirred") : words_.pan(pan_, *day_);
+    if (from_) ask.title = tr("%1, out of pan %2").arg(ask.title).arg(*from_);
     ask.pan = FoodWords::panNumber(pan_.number);
     ask.thermometer = FoodWords::thermometer(thermometer_);
     if (mode_ == Mode::Rule) ask.title = nameOfLimit(limit_);
@@ -323,12 +328,19 @@ Asking FoodEntry::asking() const {
         case Step::Pans:
             ask.question = tr("Which pan?");
             break;
+        case Step::Origins:
+            ask.question = tr("Out of which pan was it filled?");
+            break;
         case Step::Purposes:
             ask.question =
                 mode_ == Mode::Leave ? tr("Which time control?") : tr("What does it show?");
             break;
         case Step::Thermometers:
             ask.question = tr("Which thermometer?");
+            break;
+        case Step::Scale:
+            ask.question =
+                tr("%1: is that the scale it was read on?").arg(FoodWords::reading(typed()));
             break;
         case Step::Held:
             ask.question = tr("%1 is below the limit. Was it kept there long enough?")
@@ -346,6 +358,7 @@ Asking FoodEntry::asking() const {
     }
     if (const auto* reading = open(); reading && step_ == Step::Act) {
         ask.mayClose = false;
+        ask.isOwnUndo = isTakenBackNext(reading->entry, *day_);
         ask.finding = tr("%1 is out of limit.").arg(FoodWords::reading(reading->reading));
         ask.question = tr("What will you do?");
         ask.purpose = FoodWords::purpose(reading->purpose);

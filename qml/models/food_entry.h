@@ -37,13 +37,15 @@ struct Asking {
     Q_PROPERTY(bool hasThermometer MEMBER hasThermometer)
     Q_PROPERTY(bool hasPurpose MEMBER hasPurpose)
     Q_PROPERTY(bool mayClose MEMBER mayClose)
+    /// What is taken back now is this reading, and nothing else that was touched.
+    Q_PROPERTY(bool isOwnUndo MEMBER isOwnUndo)
     /// Whether none of the choices need fit: it may be said in one's own words.
     Q_PROPERTY(bool takesWords MEMBER takesWords)
 
   public:
     QString step, title, purpose, limit, pan, thermometer, question, finding, refusal;
     bool hasPan = true, hasThermometer = true, hasPurpose = true, mayClose = true,
-         takesWords = false;
+         isOwnUndo = false, takesWords = false;
     friend bool operator==(const Asking&, const Asking&) = default;
 };
 
@@ -101,7 +103,19 @@ class FoodEntry : public QObject {
 
   private:
     enum class Mode { Measure, Leave, IcePoint, Correct, Rule };
-    enum class Step { Closed, Keys, Pans, Purposes, Thermometers, Held, Reasons, Deeds, Act };
+    enum class Step {
+        Closed,
+        Keys,
+        Pans,
+        Origins,
+        Purposes,
+        Thermometers,
+        Scale,
+        Held,
+        Reasons,
+        Deeds,
+        Act
+    };
 
     void begin(Mode mode);
     void go(Step step);
@@ -111,6 +125,10 @@ class FoodEntry : public QObject {
     [[nodiscard]] std::vector<ChoiceRow> rows() const;
     [[nodiscard]] std::vector<ChoiceRow> panRows() const;
     [[nodiscard]] std::vector<ChoiceRow> purposeRows() const;
+    /// The pans of the dish a new one may be filled out of, the most endangered first.
+    [[nodiscard]] std::vector<const app::FoodPanCard*> origins() const;
+    [[nodiscard]] std::vector<ChoiceRow> originRows() const;
+    [[nodiscard]] std::vector<ChoiceRow> scaleRows() const;
     [[nodiscard]] std::vector<ChoiceRow> heldRows() const;
     [[nodiscard]] std::vector<ChoiceRow> deedRows() const;
     void take(const Taken& taken);
@@ -118,11 +136,16 @@ class FoodEntry : public QObject {
     void settle();
     [[nodiscard]] const app::FoodPanCard* card() const;
     [[nodiscard]] std::vector<safety::TimeRule> rulesToLeaveBy() const;
+    void choosePan(const safety::Pan& pan);
     void dropWhatDoesNotFit();
     [[nodiscard]] safety::Pan panToRead(const safety::PlannedCheck& check) const;
     /// The reading out of limit that the sheet is about.
     [[nodiscard]] const safety::OpenReading* open() const;
     [[nodiscard]] safety::Reading typed() const;
+    /// The same digits on the other scale, when they may well have been read there: what is far
+    /// below freezing, or nearly boils. Nothing when there is no doubt.
+    [[nodiscard]] std::optional<safety::Reading> otherScale() const;
+    void writeOrAskHeld();
     /// The published row that would make the typed reading enough; null when none is asked for.
     [[nodiscard]] std::optional<safety::CookRow> rowToKeep() const;
     [[nodiscard]] safety::LocalRules stricter(const std::string& authority) const;
@@ -138,9 +161,12 @@ class FoodEntry : public QObject {
     Mode mode_ = Mode::Measure;
     Step step_ = Step::Closed;
     safety::Pan pan_;
+    std::optional<std::int32_t> from_;  ///< the pan a new one is filled out of
     safety::Purpose purpose_ = safety::Purpose::HoldHot;
     safety::TimeRule rule_ = safety::TimeRule::Hot;
     safety::EntryId entry_;
+    /// Said when the scale was asked after; instead of what the keys show.
+    std::optional<safety::Reading> meant_;
     std::string limit_;  ///< the field of the limit that is made stricter
     safety::ThermometerId thermometer_{"probe-1"};
     QString refusal_;

@@ -64,15 +64,16 @@ class Teller {
     Said operator()(const safety::FoodMeasured& o) const {
         QString what = FoodWords::purpose(o.purpose);
         if (o.held) what = tr("%1, kept %2").arg(what, Words::span(*o.held));
+        if (o.from) what = tr("%1, filled out of pan %2").arg(what).arg(*o.from);
         return {words_.pan(o.pan, day_), std::move(what), FoodWords::reading(o.reading)};
     }
     Said operator()(const safety::ActionTaken& o) const {
         return {tr("Corrective action"), FoodWords::action(o.action), {}};
     }
     Said operator()(const safety::ControlLeft& o) const {
-        return {words_.pan(o.pan, day_),
-                tr("Time control: %1").arg(FoodWords::rule(o.rule, day_.food.limits)),
-                FoodWords::reading(o.reading)};
+        QString what = tr("Time control: %1").arg(FoodWords::rule(o.rule, day_.food.limits));
+        if (o.from) what = tr("%1, filled out of pan %2").arg(what).arg(*o.from);
+        return {words_.pan(o.pan, day_), std::move(what), FoodWords::reading(o.reading)};
     }
     Said operator()(const safety::CoolingBegun& o) const {
         return {words_.pan(o.pan, day_), tr("Cooling begun"), {}};

@@ -104,16 +104,36 @@ bool NumberEntry::isReady() const {
     return isNumber && problem().isEmpty();
 }
 
+// Half of the last place shown is forgiven, so that a limit can be typed in every unit.
+bool NumberEntry::isWithin(const Unit& unit, double base) const {
+    const double slack = 0.5 * std::pow(10.0, -unit.places) * unit.factor;
+    return base >= least_ - slack && base <= most_ + slack;
+}
+
+/// The other scale, when the number is out of its limits as it stands and would be within them
+/// there: the thermometer was read on it.
+std::optional<int> NumberEntry::otherScale() const {
+    bool isNumber = false;
+    (void)text_.toDouble(&isNumber);
+    if (kind_ != Kind::Temperature || !isNumber || isWithin(measure(), value())) return {};
+    const double shown = (value() - measure().offset) / measure().factor;
+    const Unit& other = unitsOf(kind_)[static_cast<std::size_t>(1 - unit_)];
+    if (!isWithin(other, shown * other.factor + other.offset)) return {};
+    return 1 - unit_;
+}
+
 QString NumberEntry::problem() const {
     bool isNumber = false;
     (void)text_.toDouble(&isNumber);
-    if (!isNumber) return {};
-    // Half of the last place shown is forgiven, so that a limit can be typed in every unit.
-    const double slack = 0.5 * std::pow(10.0, -measure().places) * measure().factor;
-    const QString unit = unitWord().isEmpty() ? QString() : u' ' + unitWord();
-    if (value() < least_ - slack) return tr("At least %1").arg(written(least_) + unit);
-    if (value() > most_ + slack) return tr("At most %1").arg(written(most_) + unit);
-    return {};
+    if (!isNumber || isWithin(measure(), value())) return {};
+    const QString unit = unitWord().isEmpty() ? QString() : QChar(QChar::Nbsp) + unitWord();
+    const bool isLow = value() < least_;
+    const QString limit = written(isLow ? least_ : most_) + unit;
+    const auto scale = otherScale();
+    if (!scale) return isLow ? tr("At least %1").arg(limit) : tr("At most %1").arg(limit);
+    const QString word = QString::fromUtf8(unitsOf(kind_)[static_cast<std::size_t>(*scale)].word);
+    return isLow ? tr("At least %1. Is that %2?").arg(limit, word)
+                 : tr("At most %1. Is that %2?").arg(limit, word);
 }
 
 void NumberEntry::begin(Kind kind, double least, double most, bool isCustomary) {
@@ -181,6 +201,14 @@ void NumberEntry::useUnit(int unit) {
     if (unit < 0 || unit >= static_cast<int>(unitsOf(kind_).size()) || unit == unit_) return;
     bool isNumber = false;
     (void)text_.toDouble(&isNumber);
+    // "Is that °F?" is answered by the touch of it: the digits stay as they were read.
+    if (otherScale() == unit) {
+        if (exact_) text_ = written(*exact_);
+        exact_.reset();
+        unit_ = unit;
+        Q_EMIT changed();
+        return;
+    }
     const double base = value();
     unit_ = unit;
     text_ = isNumber ? written(base) : QString();

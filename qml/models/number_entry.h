@@ -79,6 +79,8 @@ class NumberEntry : public QObject {
     struct Unit;
     [[nodiscard]] static std::span<const Unit> unitsOf(Kind kind);
     [[nodiscard]] const Unit& measure() const;
+    [[nodiscard]] bool isWithin(const Unit& unit, double base) const;
+    [[nodiscard]] std::optional<int> otherScale() const;
     [[nodiscard]] QString written(double base) const;
 
     Kind kind_ = Kind::Count;

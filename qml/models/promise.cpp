@@ -89,6 +89,8 @@ void Promise::tell() {
     bound_.clear();
     weakest_.clear();
     asked_.clear();
+    const auto objection = door_.objectionToEdit();
+    locked_ = objection ? Words::refusal(*objection) : QString();
     if (found_ && found_->has_value()) {
         const auto& promise = **found_;
         words_.setPlace(promise.event.serve.offset, promise.event.serve.at);

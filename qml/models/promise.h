@@ -32,6 +32,8 @@ class Promise : public QObject {
     Q_PROPERTY(QString weakest READ weakest NOTIFY changed)
     /// Why there is no answer, or why an option was not taken.
     Q_PROPERTY(QString refusal READ refusal NOTIFY changed)
+    /// Why no option can be taken any more, and what can be done instead; empty while it can.
+    Q_PROPERTY(QString locked READ locked NOTIFY changed)
     /// For a day that runs late: what would help from now on.
     Q_PROPERTY(cinder::face::WaysOut* waysOut READ waysOut CONSTANT)
     Q_PROPERTY(cinder::face::RowList* options READ options CONSTANT)
@@ -53,6 +55,7 @@ class Promise : public QObject {
     [[nodiscard]] QString bound() const { return bound_; }
     [[nodiscard]] QString weakest() const { return weakest_; }
     [[nodiscard]] QString refusal() const { return refusal_; }
+    [[nodiscard]] QString locked() const { return locked_; }
     [[nodiscard]] WaysOut* waysOut() { return &waysOut_; }
     [[nodiscard]] RowList* options() { return &options_; }
     [[nodiscard]] const PromiseLine& line() const { return line_; }
@@ -92,7 +95,7 @@ class Promise : public QObject {
     EventId asking_;  ///< whose answer it is, or is to be
     bool isKept_ = false;
     QString taking_;  ///< the option that is planned, or was last
-    QString asked_, answer_, latest_, bound_, weakest_, refusal_;
+    QString asked_, answer_, latest_, bound_, weakest_, refusal_, locked_;
     ListOf<OptionRow> options_;
     PromiseLine line_;
     ListOf<QueueBar> queue_;

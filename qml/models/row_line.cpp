@@ -33,7 +33,7 @@ TaskRow RowMaker::line(const app::Snapshot& day) {
                             : QStringLiteral("ready");
     row.state = isDone ? RowMaker::tr("All placed") : QString();
     row.awaited = RowMaker::tr("%1 of %2 placed").arg(placed).arg(day.line.size());
-    row.startText = RowMaker::tr("plates first");
+    row.startText = row.whenText = RowMaker::tr("plates first");
     auto& inner = lines_[TaskId(kLineRow)];
     if (!inner) inner = std::make_shared<ListOf<LineRow>>();
     inner->show(std::move(lines));

@@ -138,6 +138,8 @@ TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
     row.slack = Words::slack(card.slack);
     row.startText = words_.clockAndBell(card.start);
     row.finishText = words_.clockAndBell(card.finish);
+    row.whenText = isGoing(card) ? RowMaker::tr("ends %1").arg(row.finishText)
+                                 : RowMaker::tr("starts %1").arg(row.startText);
     row.latestText = words_.clockAndBell(card.latestStart);
     const auto await = awaited(card);
     const Duration left = await.at - day.now;
@@ -353,18 +355,18 @@ AlarmRow RowMaker::foodCall(const live::Timer& timer, const app::Snapshot& day) 
         row.title = tr("%1 and %2 more").arg(row.title).arg(*timer.count - 1);
     row.overdue = Words::countdown(day.now - timer.due);
     row.icon = QStringLiteral("caution");
-    row.board = row.key.startsWith(QLatin1String("food:cooked:")) ? QStringLiteral("fire")
-                                                                  : QStringLiteral("buffet");
+    row.board = timer.occasion == live::TimerOccasion::CheckAtFire ? QStringLiteral("fire")
+                                                                   : QStringLiteral("buffet");
     row.actVerb = tr("Measure");
     row.act = QStringLiteral("measure");
-    if (row.key.startsWith(QLatin1String("pan:"))) {
+    if (timer.occasion == live::TimerOccasion::NextPan) {
         row.call = tr("Start the next pan");
         row.icon = QStringLiteral("table");
         row.actVerb = tr("To the line");
+    } else if (timer.occasion == live::TimerOccasion::Discard) {
+        row.call = tr("Discard it now");
+        row.actVerb = tr("To the record");
     }
-    if (!row.key.startsWith(QLatin1String("discard:"))) return row;
-    row.call = tr("Discard it now");
-    row.actVerb = tr("To the record");
     return row;
 }
 

@@ -27,6 +27,7 @@ const std::vector<Role<TaskRow>>& TaskRow::roles() {
         CINDER_ROLE(TaskRow, slack),
         CINDER_ROLE(TaskRow, startText),
         CINDER_ROLE(TaskRow, finishText),
+        CINDER_ROLE(TaskRow, whenText),
         CINDER_ROLE(TaskRow, latestText),
         CINDER_ROLE(TaskRow, awaited),
         CINDER_ROLE(TaskRow, countdown),

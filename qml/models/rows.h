@@ -37,6 +37,8 @@ struct TaskRow {
     QString slack;
     QString startText;  ///< "11:55 · T−1:05"
     QString finishText;
+    /// With its word, as it stands now: "starts 11:55 · T−1:05", "ends 12:20 · T−0:40".
+    QString whenText;
     QString latestText;  ///< latest start, the same way
     /// What is awaited, and how long: "turn 2 of 4", "3:05", or "11" with the unit "min".
     QString awaited;

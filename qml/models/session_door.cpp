@@ -12,7 +12,10 @@ std::optional<event::Event> SessionDoor::described() const {
 Taken SessionDoor::open(const EventId& event) {
     return session_.open(event);
 }
-Taken SessionDoor::backUp(const std::filesystem::path& file) {
+std::optional<app::Refusal> SessionDoor::whyReadOnly() const {
+    return session_.whyReadOnly();
+}
+Door::BackedUp SessionDoor::backUp(const std::filesystem::path& file) {
     return session_.backUp(file);
 }
 Result<app::Restored, app::Refusal> SessionDoor::restore(const std::filesystem::path& file) {

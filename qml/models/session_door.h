@@ -17,12 +17,16 @@ class SessionDoor final : public Door {
     [[nodiscard]] std::optional<event::Event> described() const override;
     [[nodiscard]] std::vector<app::CrewMember> crew() const override { return session_.crew(); }
     [[nodiscard]] Taken open(const EventId& event) override;
-    [[nodiscard]] Taken backUp(const std::filesystem::path& file) override;
+    [[nodiscard]] std::optional<app::Refusal> whyReadOnly() const override;
+    [[nodiscard]] BackedUp backUp(const std::filesystem::path& file) override;
     [[nodiscard]] Result<app::Restored, app::Refusal> restore(
         const std::filesystem::path& file) override;
     [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent& wanted) override;
     [[nodiscard]] Result<std::string, app::Refusal> documentOf(const EventId& e) const override;
     [[nodiscard]] std::optional<event::Event> draft() const override;
+    [[nodiscard]] std::optional<app::Refusal> objectionToEdit() const override {
+        return session_.objectionToEdit();
+    }
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override;
     [[nodiscard]] Taken undoEdit() override;

@@ -4,8 +4,8 @@ namespace cinder::face {
 
 Taken SessionFoodDoor::measure(const safety::Pan& pan, safety::Purpose purpose,
                                safety::Reading reading, const safety::ThermometerId& thermometer,
-                               std::optional<Duration> held) {
-    return session_.measureFood(pan, purpose, reading, thermometer, held);
+                               std::optional<Duration> held, std::optional<std::int32_t> from) {
+    return session_.measureFood(pan, purpose, reading, thermometer, held, from);
 }
 Taken SessionFoodDoor::correct(const safety::EntryId& entry, safety::Reading reading,
                                const std::string& reason) {
@@ -16,8 +16,9 @@ Taken SessionFoodDoor::takeAction(const safety::EntryId& entry, safety::Action a
 }
 Taken SessionFoodDoor::leaveControl(const safety::Pan& pan, safety::TimeRule rule,
                                     safety::Reading reading,
-                                    const safety::ThermometerId& thermometer) {
-    return session_.leaveControl(pan, rule, reading, thermometer);
+                                    const safety::ThermometerId& thermometer,
+                                    std::optional<std::int32_t> from) {
+    return session_.leaveControl(pan, rule, reading, thermometer, from);
 }
 Taken SessionFoodDoor::beginCooling(const safety::Pan& pan) {
     return session_.beginCooling(pan, safety::CoolingRoute::Cooked);

@@ -12,13 +12,15 @@ class SessionFoodDoor final : public FoodDoor {
 
     [[nodiscard]] Taken measure(const safety::Pan& pan, safety::Purpose purpose,
                                 safety::Reading reading, const safety::ThermometerId& thermometer,
-                                std::optional<Duration> held) override;
+                                std::optional<Duration> held,
+                                std::optional<std::int32_t> from) override;
     [[nodiscard]] Taken correct(const safety::EntryId& entry, safety::Reading reading,
                                 const std::string& reason) override;
     [[nodiscard]] Taken takeAction(const safety::EntryId& entry, safety::Action action) override;
     [[nodiscard]] Taken leaveControl(const safety::Pan& pan, safety::TimeRule rule,
                                      safety::Reading reading,
-                                     const safety::ThermometerId& thermometer) override;
+                                     const safety::ThermometerId& thermometer,
+                                     std::optional<std::int32_t> from) override;
     [[nodiscard]] Taken beginCooling(const safety::Pan& pan) override;
     [[nodiscard]] Taken discard(const safety::Pan& pan) override;
     [[nodiscard]] Taken keep(const safety::Pan& pan) override;

@@ -83,7 +83,9 @@ LeavingRow Strike::fire(const app::Snapshot& day) const {
             tr("No step asks for it: look at the coals yourself. Ash counts as hot for 48 hours.");
     else
         row.standing = tr("All is done at the fire. Ash counts as hot for 48 hours.");
-    mark(row, isAsked && open == nullptr && skipped == nullptr);
+    mark(row, open == nullptr && skipped == nullptr);
+    // Nobody can say here that it was done: the verdict asks for a look instead.
+    if (!isAsked && open == nullptr) row.mark = QStringLiteral("waiting");
     return row;
 }
 
@@ -99,9 +101,10 @@ LeavingRow Strike::food(const app::Snapshot& day) {
         discard += card.standing.leftover == safety::Leftover::Discard ? 1 : 0;
     }
     QStringList parts;
-    if (keep > 0) parts << tr("%1 may be kept").arg(keep);
-    if (cool > 0) parts << tr("%1 to cool").arg(cool);
-    if (discard > 0) parts << tr("%1 to discard").arg(discard);
+    const auto pans = [](int count) { return count == 1 ? tr("1 pan") : tr("%1 pans").arg(count); };
+    if (keep > 0) parts << tr("%1 may be kept").arg(pans(keep));
+    if (cool > 0) parts << tr("%1 to cool").arg(pans(cool));
+    if (discard > 0) parts << tr("%1 to discard").arg(pans(discard));
     const bool isSigned = day.food.signature.has_value();
     parts << (isSigned ? tr("record signed") : tr("record not signed"));
     row.standing = parts.join(QStringLiteral(", "));
@@ -148,10 +151,15 @@ void Strike::show(const std::shared_ptr<const app::Snapshot>& day) {
         for (const LeavingRow& row : rows)
             if (row.mark == QLatin1String("late")) missing << row.title.toLower();
     }
-    const bool mayLeave = day && missing.isEmpty();
+    const bool isDone = day && missing.isEmpty();
+    const bool isUnasked = isDone && rows.front().mark == QLatin1String("waiting");
+    const bool mayLeave = isDone && !isUnasked;
     const QString verdict =
-        mayLeave ? tr("The site may be left.")
-                 : tr("Do not leave yet. Still to do: %1.").arg(missing.join(QStringLiteral(", ")));
+        isUnasked ? tr("All that was asked is done. No step asks for the fire: look at the coals "
+                       "before you leave.")
+        : mayLeave
+            ? tr("The site may be left.")
+            : tr("Do not leave yet. Still to do: %1.").arg(missing.join(QStringLiteral(", ")));
     lines_.show(std::move(rows));
     if (mayLeave == mayLeave_ && verdict == verdict_) return;
     mayLeave_ = mayLeave;

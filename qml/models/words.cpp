@@ -33,6 +33,11 @@ std::int64_t wholeSeconds(Duration left) {
     return std::abs(ceil<seconds>(left).count());
 }
 
+/// A number and its unit stay on one line.
+QString unbroken(QString text) {
+    return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+}
+
 const app::TaskCard* cardOf(const app::Snapshot& day, const std::optional<TaskId>& id) {
     const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
                                  [&](const app::TaskCard& card) { return id && card.id == *id; });
@@ -95,10 +100,10 @@ SplitTime Words::splitCountdown(Duration left) {
 
 QString Words::span(Duration length) {
     const auto total = round<seconds>(std::chrono::abs(length)).count();
-    if (total < 60) return tr("%1 s").arg(total);
+    if (total < 60) return unbroken(tr("%1 s").arg(total));
     const auto inMinutes = (total + 30) / 60;
-    if (inMinutes < 60) return tr("%1 min").arg(inMinutes);
-    return tr("%1 h %2 min").arg(inMinutes / 60).arg(twoDigits(inMinutes % 60));
+    if (inMinutes < 60) return unbroken(tr("%1 min").arg(inMinutes));
+    return unbroken(tr("%1 h %2 min").arg(inMinutes / 60).arg(twoDigits(inMinutes % 60)));
 }
 
 QString Words::spare(Duration lateness) {
@@ -238,6 +243,8 @@ QString Words::undone(const app::UndoOffer& offer, const app::Snapshot& day) con
         case What::LeaveOut:
             return tr("Left out: %1")
                 .arg(card != nullptr && card->dish ? name(*card->dish) : subject);
+        case What::Plan:
+            return tr("Planned again");
         case What::Crew:
             return tr("Planned for those who are there");
         case What::Tick: {
@@ -336,11 +343,13 @@ QString Words::refusal(const app::Refusal& refusal) {
         case Why::NotNow:
             return tr("That is not open just now; nothing was noted.");
         case Why::ReadOnly:
+            if (refusal.storage)
+                return tr(
+                    "The journal cannot be written: the disk is full or write-protected. "
+                    "Everything can be looked at; free some space and start again.");
             return tr("This event can be looked at, not changed.");
         case Why::NotSaved:
-            return tr(
-                "Not saved: the device is full or its storage failed. Free some space and "
-                "touch again.");
+            return notSaved(refusal);
         case Why::BadEvent:
             return tr("The event file cannot be used: %1").arg(toText(refusal.detail));
         case Why::Overtaken:
@@ -356,6 +365,15 @@ QString Words::refusal(const app::Refusal& refusal) {
             return tr("This copy cannot be taken back; nothing was changed. Choose another one. "
                       "(%1)")
                 .arg(toText(refusal.detail));
+        case Why::HasBegun:
+            return tr(
+                "The day has begun, and the event stays as it is. Move the bell on the Lead "
+                "board, change who is there under Crew, figures and guests under Lists; when "
+                "it gets late, leave out a dish under Promise.");
+        case Why::IsRehearsal:
+            return tr(
+                "This is a rehearsal: it is played, not changed. Open the event itself to "
+                "change it.");
         case Why::NoPlan:
             if (refusal.detail.empty())
                 return tr("No plan was found. Leave out a dish, move the bell, or go on as it is.");

@@ -97,6 +97,8 @@ class Words {
     [[nodiscard]] static QString refusal(const app::Refusal& refusal);
 
   private:
+    [[nodiscard]] static QString notSaved(const app::Refusal& refusal);
+
     const Settings& settings_;
     UtcOffset offset_{0};
     Instant bell_;

@@ -18,9 +18,10 @@ Sheet {
         root.entry.beginAt(kind, least, most, root.editor.isCustomaryFor(kind), number)
     }
     title: ""
+    hasWayOut: true
 
     NumberPad { width: parent.width; name: root.title; entry: root.entry }
-    PressPlate {
+    actions: PressPlate {
         width: parent.width
         tone: "water"
         text: qsTr("Take it")

@@ -19,6 +19,7 @@ Item {
     Accessible.role: Accessible.Dialog
     Accessible.name: root.entry.ask.title
 
+    Shortcut { sequence: "Esc"; enabled: root.enabled; onActivated: root.entry.close() }
     Rectangle {
         anchors.fill: parent
         color: Theme.scrim
@@ -84,7 +85,7 @@ Item {
                 Item {
                     width: parent.width
                     height: slip.height + Space.apart - Space.small
-                    visible: root.entry.ask.step === "act" && root.day.line.undo !== ""
+                    visible: root.entry.ask.isOwnUndo && root.day.line.undo !== ""
 
                     PressPlate {
                         id: slip

@@ -54,5 +54,5 @@ Column {
         }
     }
     Label { width: parent.width; visible: root.ways.isNothing; text: qsTr("No single change was found that helps. Move the bell, and tell the client early.") }
-    Label { width: parent.width; text: qsTr("The bell is moved on the lead board; a single step is skipped on its own board."); size: Type.small; color: Theme.ash }
+    Label { width: parent.width; text: qsTr("The bell is moved on the lead board; a single step is left out on the Fire or Buffet board."); size: Type.small; color: Theme.ash }
 }

@@ -20,7 +20,7 @@ Item {
         width: root.width - (some.visible ? some.width + Space.small : 0)
         text: root.text
         isTicked: root.isIn
-        onClicked: root.tick()
+        onTicked: root.tick()
     }
     PressPlate {
         id: some

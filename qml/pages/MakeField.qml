@@ -24,6 +24,8 @@ Column {
     required property bool canMore
     required property bool isRemoval
     property bool isNarrow: false
+    /// Nothing of it can be changed now; what only leads to another page still does.
+    property bool isOff: false
     signal step(int by)
     signal askNumber()
     signal askText()
@@ -41,6 +43,7 @@ Column {
         width: parent.width
         visible: root.kind === "number"
         isNarrow: root.isNarrow
+        isOff: root.isOff
         name: root.name
         value: root.value
         canLess: root.canLess
@@ -53,6 +56,7 @@ Column {
         width: parent.width
         visible: root.kind === "text" || root.kind === "act"
         isNarrow: root.isNarrow
+        isOff: root.isOff
         kind: root.kind
         name: root.name
         value: root.value
@@ -66,6 +70,7 @@ Column {
         width: parent.width
         visible: root.kind === "choice" || root.kind === "many"
         isNarrow: root.isNarrow
+        enabled: !root.isOff
         isMany: root.kind === "many"
         name: root.name
         keys: root.keys

@@ -29,6 +29,7 @@ Flickable {
         width: root.width - 2 * Space.margin
         spacing: Space.gap
 
+        Remark { width: parent.width; text: root.editor.locked; glyph: Icons.lock; tint: Theme.ink; lines: 12 }
         Repeater {
             model: root.editor.fields
 
@@ -36,6 +37,7 @@ Flickable {
                 id: field
                 width: all.width
                 isNarrow: root.isNarrow
+                isOff: root.editor.locked !== ""
                 onStep: by => root.editor.step(field.key, by)
                 onAskNumber: root.askNumber(field.key, field.name, field.numberKind, field.number, field.least, field.most)
                 onAskText: root.askText(field.key, field.name, field.value)

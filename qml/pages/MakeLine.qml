@@ -14,6 +14,7 @@ Item {
     required property bool isRemoval
     required property bool isFaulty
     required property bool isNarrow
+    property bool isOff: false
     signal touched()
     readonly property bool isText: root.kind === "text"
     /// More than fits on a button: it is read above it.
@@ -40,6 +41,7 @@ Item {
         y: root.height - Space.touch
         glyph: root.isText ? Icons.pencil : root.isRemoval ? Icons.cross : Icons.plus
         isLeading: root.isText
+        isOff: root.isOff
         size: root.isText ? Type.body : Type.lead
         text: root.isText ? (root.value === "" || root.isLong ? qsTr("Type it") : root.value) : root.verb
         Accessible.name: root.isText ? root.name + ": " + root.value : root.name === "" ? root.verb : root.verb + ": " + root.name

@@ -12,6 +12,7 @@ Item {
     required property bool canMore
     required property bool isFaulty
     required property bool isNarrow
+    property bool isOff: false
     signal step(int by)
     signal ask()
     readonly property real room: root.isNarrow ? root.width : Math.round(root.width * 0.56)
@@ -31,15 +32,16 @@ Item {
         y: root.height - Space.touch
         spacing: Space.small
 
-        PressPlate { width: Space.touch; glyph: Icons.minus; isOff: !root.canLess; Accessible.name: qsTr("Less: %1").arg(root.name); onClicked: root.step(-1) }
+        PressPlate { width: Space.touch; glyph: Icons.minus; isOff: root.isOff || !root.canLess; Accessible.name: qsTr("Less: %1").arg(root.name); onClicked: root.step(-1) }
         PressPlate {
             width: root.room - 2 * (Space.touch + Space.small)
+            isOff: root.isOff
             text: root.value
             size: Type.title
             tone: root.isFaulty ? "ember" : "plain"
             Accessible.name: root.name + ": " + root.value
             onClicked: root.ask()
         }
-        PressPlate { width: Space.touch; glyph: Icons.plus; isOff: !root.canMore; Accessible.name: qsTr("More: %1").arg(root.name); onClicked: root.step(1) }
+        PressPlate { width: Space.touch; glyph: Icons.plus; isOff: root.isOff || !root.canMore; Accessible.name: qsTr("More: %1").arg(root.name); onClicked: root.step(1) }
     }
 }

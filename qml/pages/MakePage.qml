@@ -53,6 +53,7 @@ Item {
             width: root.partsWidth
             height: root.height - head.height - foot.height
             editor: root.editor
+            saysLock: root.isNarrow
         }
     }
     Repeater {
@@ -89,7 +90,7 @@ Item {
             visible: !root.isNarrow || !root.isOpen
             tone: root.editor.isPlanning ? "plain" : "ember"
             glyph: Icons.bell
-            isOff: !root.editor.isWhole
+            isOff: !root.editor.isWhole || root.editor.locked !== ""
             enabled: !isOff && !root.editor.isPlanning
             text: root.editor.isPlanning ? qsTr("Planning…") : qsTr("Plan it")
             onClicked: root.editor.plan()

@@ -12,6 +12,8 @@ Flickable {
     required property Editor editor
     /// The part that is open; before one is, the first that lacks something.
     property PartPlate wanted: null
+    /// Where the fields, which say it too, are on another page.
+    property bool saysLock: false
     contentHeight: all.height + 2 * Space.gap
     clip: true
     onWantedChanged: root.reveal()
@@ -37,6 +39,8 @@ Flickable {
         width: root.width - 2 * Space.margin
         spacing: Space.gap
         onPositioningComplete: root.reveal()
+
+        Remark { width: parent.width; text: root.saysLock ? root.editor.locked : ""; glyph: Icons.lock; tint: Theme.ink; lines: 12 }
 
         Repeater {
             model: root.editor.parts

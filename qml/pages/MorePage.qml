@@ -33,6 +33,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.serve; text: qsTr("Serve"); onClicked: root.go("serve") }
         PagePlate { width: all.share; glyph: Icons.tick; text: qsTr("Strike"); onClicked: root.go("strike") }
         PagePlate { width: all.share; glyph: Icons.clock; text: qsTr("Debrief"); onClicked: root.go("debrief") }
+        PagePlate { width: all.share; glyph: Icons.holder; text: qsTr("Who holds this device?"); onClicked: root.go("holder") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
     }
 }

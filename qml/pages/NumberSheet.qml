@@ -10,9 +10,10 @@ Sheet {
 
     required property NumberEntry entry
     signal keep()
+    hasWayOut: true
 
     NumberPad { width: parent.width; name: root.title; entry: root.entry }
-    PressPlate {
+    actions: PressPlate {
         width: parent.width
         tone: "water"
         isOff: !root.entry.isReady

@@ -27,7 +27,7 @@ Item {
         id: words
         anchors.left: shape.right
         anchors.leftMargin: Space.gap
-        anchors.right: touch.left
+        anchors.right: held.visible ? held.left : touch.left
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
         spacing: Space.tight
@@ -54,11 +54,11 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: Space.gap
         anchors.verticalCenter: parent.verticalCenter
-        width: touch.width
+        width: Math.max(touch.width, Math.min(implicitWidth, root.width * 0.42))
         height: touch.height
         visible: root.isHeld || root.isBeingPlanned
         isOff: !root.canAccept && !root.isBeingPlanned
-        text: root.isBeingPlanned ? qsTr("Stop") : qsTr("Hold")
+        text: root.isBeingPlanned ? qsTr("Hold to stop") : qsTr("Hold: leave out")
         Accessible.name: root.isBeingPlanned ? qsTr("Hold to stop planning: %1").arg(root.text) : qsTr("Hold: %1").arg(root.text)
         onHeld: root.isBeingPlanned ? root.stop() : root.accept()
     }

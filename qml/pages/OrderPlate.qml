@@ -1,4 +1,5 @@
 import QtQuick
+import QtQuick.Templates as T
 import Cinderbell.Theme
 import Cinderbell.Parts
 
@@ -42,13 +43,15 @@ Item {
             Label { width: parent.width; text: root.where; size: Type.small; color: root.isWaiting ? Theme.ember : Theme.ash }
             Label { width: parent.width; text: root.card; size: Type.small; maximumLineCount: 6 }
         }
-        MouseArea {
+        T.AbstractButton {
+            id: whole
             width: parent.width - grip.width
             height: root.plain
             Accessible.role: Accessible.Button
             Accessible.name: qsTr("Show %1").arg(root.name)
             Accessible.onPressAction: root.choose()
             onClicked: root.choose()
+            background: Rectangle { visible: whole.visualFocus; color: Theme.none; radius: Space.corner; border.width: Space.line * 2; border.color: Theme.water }
         }
         MouseArea {
             id: grip

@@ -30,7 +30,7 @@ Column {
         chosen: root.chosen
         onChoose: key => root.chosen = key
     }
-    TickTile { width: parent.width; text: qsTr("Chafers filled, lids on"); isTicked: root.isTicked; onClicked: root.isTicked = true }
+    TickTile { width: parent.width; text: qsTr("Chafers filled, lids on"); isTicked: root.isTicked; onTicked: root.isTicked = true }
     TickTile { width: parent.width; text: qsTr("Signs in front of every dish"); isTicked: true }
     Item {
         width: parent.width

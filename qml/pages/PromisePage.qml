@@ -92,6 +92,7 @@ Flickable {
                     color: Theme.ash
                 }
                 Heading { width: parent.width; visible: root.promise.options.count > 0; text: qsTr("What would help, smallest change of each kind") }
+                Remark { width: parent.width; text: root.promise.options.count > 0 ? root.promise.locked : ""; glyph: Icons.lock; tint: Theme.ink; lines: 12 }
                 Repeater {
                     model: root.promise.options
 
@@ -99,7 +100,7 @@ Flickable {
                         id: option
                         width: promised.width
                         isNarrow: root.isNarrow || root.hasLine
-                        canAccept: !root.promise.isReckoning && !root.promise.isPlanning && !root.day.line.isReadOnly
+                        canAccept: !root.promise.isReckoning && !root.promise.isPlanning && root.promise.locked === ""
                         onAccept: root.promise.accept(option.key)
                         onStop: root.promise.stopPlanning()
                     }

@@ -21,6 +21,8 @@ Item {
     required property double length
     property real origin: 0
     property real laneHeight: Space.lane
+    /// Where now is on the chart.
+    property real now: 0
     /// Where the visible part of the chart begins; the name stays inside it.
     property real leftEdge: 0
     readonly property real across: root.length * Space.minute
@@ -40,6 +42,7 @@ Item {
         border.color: Theme.ash
     }
     Rectangle {
+        id: stretch
         x: root.origin + root.begin * Space.minute
         width: Math.max(Space.line * 2, root.across - Space.hair)
         height: root.laneHeight
@@ -59,7 +62,15 @@ Item {
             height: Space.small
             color: Theme.ember
         }
+        // Now runs through what is under way, behind its name.
+        Rectangle {
+            x: root.now - parent.x
+            width: Space.line
+            height: parent.height
+            color: Theme.ember
+        }
         Label {
+            id: title
             readonly property real edge: Math.max(0, Math.min(root.leftEdge - parent.x, parent.width - Space.touch))
             readonly property real room: parent.width - edge - Space.small - Space.tight
             /// A short stretch has its name written upwards.
@@ -80,6 +91,15 @@ Item {
             wrapMode: Text.Wrap  // a word longer than the stretch is broken, not cut
             maximumLineCount: Math.max(1, Math.floor(height / (Type.small * 1.15)))
             color: root.isOver ? Theme.ash : Theme.ink
+
+            Rectangle {
+                z: -1
+                x: title.leftPadding - Space.hair
+                y: (title.height - title.contentHeight) / 2
+                width: title.contentWidth + 2 * Space.hair
+                height: title.contentHeight
+                color: stretch.color
+            }
         }
     }
     // How much later it may end: a whisker.

@@ -16,6 +16,7 @@ Flickable {
     required property int levels
     /// Room for two words beside each other where there is any.
     readonly property real names: Math.max(Space.touch * 1.25, Math.min(Space.touch * 1.8, root.width / 8))
+    readonly property real nowAt: root.names + root.sheet.now * Space.minute
     /// Rows as high as the page allows, within reason.
     readonly property real laneHeight: Math.max(Space.lane, Math.min(Space.touch * 4,
         (height - axis.height - Space.wide - root.lanes.count * Space.small) / Math.max(1, root.levels) - Space.tight))
@@ -57,6 +58,16 @@ Flickable {
             }
         }
     }
+    // Under the blocks, which draw their own piece of it behind their names.
+    Rectangle {
+        x: root.nowAt
+        y: axis.height - Space.small
+        width: Space.line
+        height: rows.height + Space.small
+        color: Theme.ember
+
+        Label { anchors.top: parent.bottom; anchors.horizontalCenter: parent.horizontalCenter; text: qsTr("now"); size: Type.small; isStrong: true; color: Theme.ember }
+    }
     Column {
         id: rows
         y: axis.height
@@ -75,19 +86,10 @@ Flickable {
                 Repeater {
                     model: lane.blocks
 
-                    RunBlock { origin: root.names; laneHeight: root.laneHeight; leftEdge: root.contentX + root.names }
+                    RunBlock { origin: root.names; laneHeight: root.laneHeight; now: root.nowAt; leftEdge: root.contentX + root.names }
                 }
             }
         }
-    }
-    Rectangle {
-        x: root.names + root.sheet.now * Space.minute
-        y: axis.height - Space.small
-        width: Space.line
-        height: rows.height + Space.small
-        color: Theme.ember
-
-        Label { anchors.top: parent.bottom; anchors.horizontalCenter: parent.horizontalCenter; text: qsTr("now"); size: Type.small; isStrong: true; color: Theme.ember }
     }
     Rectangle {
         x: root.names + root.sheet.bell * Space.minute

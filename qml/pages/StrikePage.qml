@@ -55,6 +55,6 @@ Flickable {
         width: root.half
         spacing: Space.gap
 
-        TaskColumn { width: parent.width; heading: qsTr("Strike, step by step"); tasks: root.day.strike; day: root.day; showsLines: true; isNarrow: root.isNarrow }
+        TaskColumn { width: parent.width; heading: qsTr("Strike, step by step"); tasks: root.day.strike; day: root.day; showsLines: true; showsReturn: true; isNarrow: root.isNarrow }
     }
 }

@@ -20,6 +20,7 @@ Sheet {
         root.closed()
     }
     title: ""
+    hasWayOut: true
 
     LineField {
         id: line
@@ -27,5 +28,5 @@ Sheet {
         Accessible.name: root.title
         onAccepted: root.take()
     }
-    PressPlate { width: parent.width; tone: "water"; text: qsTr("Take it"); onClicked: root.take() }
+    actions: PressPlate { width: parent.width; tone: "water"; text: qsTr("Take it"); onClicked: root.take() }
 }

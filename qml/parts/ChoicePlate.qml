@@ -15,10 +15,10 @@ T.AbstractButton {
     Accessible.onPressAction: root.clicked()
 
     background: Rectangle {
-        color: root.isChosen ? Theme.ink : root.down ? Theme.waterWash : Theme.plate
+        color: root.isChosen ? (root.enabled ? Theme.ink : Theme.ash) : root.down ? Theme.waterWash : Theme.plate
         radius: Space.corner
         border.width: Space.line
-        border.color: root.visualFocus ? Theme.water : Theme.edge
+        border.color: root.visualFocus ? Theme.water : root.enabled ? Theme.edge : Theme.hairline
 
         Glyph {
             x: Space.small
@@ -42,7 +42,7 @@ T.AbstractButton {
             minimumPixelSize: Type.small * 0.8
             maximumLineCount: 2
             horizontalAlignment: Text.AlignHCenter
-            color: root.isChosen ? Theme.ground : Theme.ink
+            color: root.isChosen ? Theme.ground : root.enabled ? Theme.ink : Theme.ash
             Accessible.ignored: true
         }
     }

@@ -17,6 +17,8 @@ Column {
     property bool takesPoint: false
     property bool takesSign: false
     property int keyHeight: Space.touch
+    /// Where there is little room the units are one key beside the figure, each touch the next.
+    readonly property bool hasUnitKey: root.units.length > 1 && root.width < Space.column
     signal pressed(string key)
     signal erased()
     signal unitChosen(int unit)
@@ -40,8 +42,8 @@ Column {
         Rectangle {
             id: display
             x: sign.visible ? sign.width + Space.small : 0
-            width: parent.width - x
-            height: Math.max(Space.touch, figure.height + 2 * Space.small)
+            width: (one.visible ? one.x - Space.small : parent.width) - x
+            height: Math.max(Space.touch, figure.lineHeight + 2 * Space.small)
             color: Theme.plate
             radius: Space.corner
             border.width: Space.line
@@ -49,8 +51,13 @@ Column {
 
             Figure {
                 id: figure
+                anchors.left: parent.left
+                anchors.leftMargin: Space.small
                 anchors.right: unit.left
                 anchors.rightMargin: unit.visible ? Space.gap : 0
+                horizontalAlignment: Text.AlignRight
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Type.body
                 anchors.verticalCenter: parent.verticalCenter
                 text: root.text === "" ? "···" : root.text
                 color: root.text === "" ? Theme.ash : Theme.ink
@@ -59,16 +66,28 @@ Column {
             }
             Label {
                 id: unit
-                visible: root.unitWord !== ""
+                visible: text !== ""
                 anchors.right: parent.right
                 anchors.rightMargin: Space.margin
                 anchors.baseline: figure.baseline
-                text: root.unitWord
+                text: root.hasUnitKey ? "" : root.unitWord
                 size: Type.title
                 isStrong: true
                 wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
+        }
+        PressPlate {
+            id: one
+            objectName: "unitKey"
+            anchors.right: parent.right
+            visible: root.hasUnitKey
+            width: Space.touch
+            height: display.height
+            size: Type.title
+            text: root.unitWord
+            Accessible.name: qsTr("Unit: %1").arg(root.unitWord)
+            onClicked: root.unitChosen((root.unit + 1) % root.units.length)
         }
     }
     Label {
@@ -80,7 +99,7 @@ Column {
     }
     Choice {
         width: parent.width
-        visible: root.units.length > 1
+        visible: root.units.length > 1 && !root.hasUnitKey
         isHeaded: false
         name: qsTr("Unit")
         keys: root.units

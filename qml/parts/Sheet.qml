@@ -2,11 +2,13 @@ import QtQuick
 import Cinderbell.Theme
 
 /// Something asked for in between: slides over the board from below, where the thumb is, and goes
-/// when the dimmed board is touched.
+/// when the dimmed board is touched or Escape is pressed.
 Item {
     id: root
 
     default property alias content: body.data
+    /// What stays at the foot, in sight, however long the rest is: the key that does what was asked.
+    property alias actions: feet.data
     required property string title
     /// Not wider than this.
     property real span: Space.column * 1.4
@@ -17,6 +19,7 @@ Item {
     Accessible.role: Accessible.Dialog
     Accessible.name: root.title
 
+    Shortcut { sequence: "Esc"; enabled: root.visible && root.enabled; onActivated: root.closed() }
     Rectangle {
         anchors.fill: parent
         color: Theme.scrim
@@ -29,7 +32,7 @@ Item {
         anchors.bottom: parent.bottom
         width: Math.min(parent.width, root.span)
         // The dimmed strip above stays: touching it closes the sheet.
-        height: Math.min(head.height + body.height + 2 * Space.wide + body.spacing, parent.height - Space.wide)
+        height: Math.min(head.height + body.height + body.spacing + (feet.room > 0 ? head.y + Space.gap + feet.room : 2 * Space.wide), parent.height - Space.wide)
         color: Theme.ground
         border.width: Space.line
         border.color: Theme.edge
@@ -40,7 +43,7 @@ Item {
             x: Space.margin
             y: root.hasWayOut ? Space.gap : Space.wide
             width: parent.width - 2 * Space.margin
-            height: root.hasWayOut ? way.height : title.height
+            height: root.hasWayOut ? Math.max(way.height, title.height) : title.height
 
             Label {
                 id: title
@@ -49,6 +52,7 @@ Item {
                 text: root.title
                 size: Type.title
                 isStrong: true
+                maximumLineCount: 6
             }
             PressPlate {
                 id: way
@@ -63,7 +67,8 @@ Item {
             anchors.fill: parent
             anchors.margins: Space.line
             anchors.topMargin: head.y + head.height
-            contentHeight: body.height + Space.wide + body.spacing
+            anchors.bottomMargin: feet.room + Space.line
+            contentHeight: body.height + body.spacing + (feet.room > 0 ? Space.gap : Space.wide) - Space.line
             interactive: contentHeight > height
             clip: true
 
@@ -74,6 +79,14 @@ Item {
                 width: parent.width - 2 * Space.margin
                 spacing: Space.gap
             }
+        }
+        Column {
+            id: feet
+            readonly property real room: feet.height > 0 ? feet.height + Space.gap : 0
+            x: Space.margin
+            y: parent.height - feet.room
+            width: parent.width - 2 * Space.margin
+            spacing: Space.gap
         }
     }
 }

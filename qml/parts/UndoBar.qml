@@ -12,12 +12,24 @@ T.AbstractButton {
     required property string remaining
     property bool isUpright: false
     property bool isBrief: false
+    /// A second tap in the same breath is a slip of the glove: it would take back one touch more.
+    signal takeBack()
+    onClicked: {
+        if (settling.running)
+            return
+        settling.start()
+        root.takeBack()
+    }
 
     implicitHeight: root.isUpright ? upright.implicitHeight + 2 * Space.gap : Space.touch
     Accessible.role: Accessible.Button
     Accessible.name: qsTr("Undo") + ": " + root.noted
     Accessible.onPressAction: root.clicked()
 
+    Timer {
+        id: settling
+        interval: 600
+    }
     background: Rectangle {
         color: Theme.ink
         radius: Space.corner

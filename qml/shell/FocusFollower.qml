@@ -6,10 +6,12 @@ import Cinderbell.Theme
 Item {
     id: root
 
-    readonly property T.Control focused: Window.activeFocusItem as T.Control
+    readonly property Item focused: Window.activeFocusItem
 
     onFocusedChanged: {
-        if (!root.focused || !root.focused.visualFocus) return
+        // A button has the focus of a finger too; nothing needs to scroll for that.
+        const control = root.focused as T.Control
+        if (!root.focused || !root.focused.activeFocusOnTab || control && !control.visualFocus) return
         for (let around = root.focused.parent; around; around = around.parent) {
             const scroller = around as Flickable
             if (scroller) root.reveal(scroller)

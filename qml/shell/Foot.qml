@@ -12,6 +12,8 @@ Rectangle {
     required property Day day
     required property bool isCalledElsewhere
     required property bool hasUndo
+    /// The call can be silenced here: no way leads to a board.
+    required property bool hasHeard
     signal answer()
 
     height: bars.height > 0 ? bars.height + 2 * Space.small : 0
@@ -35,10 +37,17 @@ Rectangle {
             spacing: Space.small
 
             CallBand {
-                width: parent.width - (root.hasUndo ? back.width + Space.small : 0)
+                width: parent.width - (root.hasUndo ? back.width + Space.small : 0) - (root.hasHeard ? heard.width + Space.small : 0)
                 visible: root.isCalledElsewhere
                 day: root.day
                 onClicked: root.answer()
+            }
+            PressPlate {
+                id: heard
+                objectName: "bandHeard"
+                visible: root.isCalledElsewhere && root.hasHeard
+                text: qsTr("Heard")
+                onClicked: root.day.acknowledge(root.day.line.callKey)
             }
             UndoBar {
                 id: back
@@ -48,7 +57,7 @@ Rectangle {
                 isBrief: root.isCalledElsewhere
                 noted: root.day.line.undo
                 remaining: root.day.undoLeft
-                onClicked: root.day.undo()
+                onTakeBack: root.day.undo()
             }
         }
     }

@@ -31,9 +31,10 @@ Item {
     property alias idleAfter: shade.after
     readonly property bool isNarrow: root.width < root.height
     /// A call fills the board where it is answered, and any board in the hands of who answers it.
-    readonly property bool isCalled: root.day.line.callBoard !== ""
+    /// On a page without the ways to the boards it is a band, and can be silenced there.
+    readonly property bool isCalled: root.hasRail && root.day.line.callBoard !== ""
         && (root.day.line.callBoard === root.place || root.day.line.isCallMine)
-    readonly property bool isCalledElsewhere: root.hasRail && root.day.line.callBoard !== "" && !root.isCalled
+    readonly property bool isCalledElsewhere: root.day.isOpen && root.day.line.callBoard !== "" && !root.isCalled
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     /// A call goes before a sheet of the fire, which is still open behind it.
     readonly property bool isAtFire: root.place === "fire" && !root.isCalled
@@ -100,7 +101,7 @@ Item {
         Item {
             anchors.fill: parent
             anchors.bottomMargin: foot.height
-            enabled: !(root.hasRail && root.isCalled)
+            enabled: !root.isCalled
 
             Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; settings: root.settings; isNarrow: root.isNarrow; onMake: { root.events.dropDemo(); root.editor.prepare(); root.place = "new" } } }
             Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
@@ -141,7 +142,7 @@ Item {
         AlarmFlash {
             anchors.fill: parent
             anchors.bottomMargin: foot.height
-            visible: root.hasRail && root.isCalled
+            visible: root.isCalled
             day: root.day
             isNarrow: root.isNarrow
         }
@@ -151,6 +152,7 @@ Item {
             width: parent.width
             day: root.day
             isCalledElsewhere: root.isCalledElsewhere
+            hasHeard: !root.hasRail
             hasUndo: root.isNarrow && root.offersUndo
             onAnswer: root.place = root.day.line.callBoard
         }
@@ -167,7 +169,7 @@ Item {
         isUpright: true
         noted: root.day.line.undo
         remaining: root.day.undoLeft
-        onClicked: root.day.undo()
+        onTakeBack: root.day.undo()
     }
     Overlays {
         id: over

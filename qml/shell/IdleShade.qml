@@ -1,8 +1,9 @@
 import QtQuick
 import Cinderbell.Theme
+import Cinderbell.Models
 
 /// Nobody has touched the device for a while: it darkens, to spare the battery and the eyes at
-/// dusk. A call lifts the shade at once; the first touch lifts it and does nothing else.
+/// dusk. A call lifts the shade at once; the first touch or key lifts it and does nothing else.
 Item {
     id: root
 
@@ -10,9 +11,10 @@ Item {
     required property bool isCalling
     property int after: 120000
     property bool isDrawn: false
+    readonly property bool isWaiting: root.isWanted && !root.isCalling && !root.isDrawn
     /// Somebody is there.
     function touched() {
-        idle.restart()
+        if (root.isWaiting) idle.restart()
     }
 
     visible: root.isDrawn
@@ -22,8 +24,12 @@ Item {
     Timer {
         id: idle
         interval: root.after
-        running: root.isWanted && !root.isCalling && !root.isDrawn
-        onTriggered: root.isDrawn = true
+        running: root.isWaiting
+        onTriggered: root.isDrawn = root.isWaiting
+    }
+    KeyWatch {
+        isKeeping: root.isDrawn
+        onStruck: { root.isDrawn = false; root.touched() }
     }
     Rectangle {
         anchors.fill: parent

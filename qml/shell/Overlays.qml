@@ -30,9 +30,9 @@ Item {
 
         Repeater { model: root.ofFire === "piece" ? 1 : 0; PieceSheet { anchors.fill: parent; day: root.day } }
         Repeater { model: root.ofFire === "several" ? 1 : 0; SeveralSheet { anchors.fill: parent; day: root.day } }
-        Repeater { model: root.ofFire !== "" && root.ofFire !== "piece" && root.ofFire !== "several" ? 1 : 0; FirePadSheet { anchors.fill: parent; day: root.day } }
-        Repeater { model: root.sheet === "bell" ? 1 : 0; MoveBellSheet { anchors.fill: parent; day: root.day; onClosed: root.closed() } }
-        Repeater { model: root.sheet === "speed" ? 1 : 0; SpeedSheet { anchors.fill: parent; day: root.day; onClosed: root.closed() } }
+        Repeater { model: root.ofFire !== "" && root.ofFire !== "piece" && root.ofFire !== "several" ? 1 : 0; FirePadSheet { anchors.fill: parent; day: root.day; onCalled: board => root.called(board) } }
+        Repeater { model: root.sheet === "bell" ? 1 : 0; MoveBellSheet { anchors.fill: parent; day: root.day; onClosed: root.closed(); onCalled: board => { root.closed(); root.called(board) } } }
+        Repeater { model: root.sheet === "speed" ? 1 : 0; SpeedSheet { anchors.fill: parent; day: root.day; onClosed: root.closed(); onCalled: board => { root.closed(); root.called(board) } } }
         Repeater { model: root.asksRecord ? 1 : 0; FoodSheet { anchors.fill: parent; entry: root.record.entry; day: root.day; isNarrow: root.isNarrow; onCalled: board => root.called(board) } }
     }
     Repeater { model: root.isLocked ? 1 : 0; PocketLock { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onOpened: root.unlocked() } }

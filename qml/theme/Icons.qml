@@ -19,6 +19,8 @@ QtObject {
     readonly property string table: "M1.6 6 L22.4 6 L22.4 9 L21 9 L21 14 L18 11.6 L15 14 L12 11.6 L9 14 L6 11.6 L3 14 L3 9 L1.6 9 Z M4 15.6 L6.4 15.6 L6.4 21 L4 21 Z M17.6 15.6 L20 15.6 L20 21 L17.6 21 Z"
     /// Head and shoulders.
     readonly property string lead: "M12 2 C14.6 2 16.4 4 16.4 6.6 C16.4 9.4 14.6 11.6 12 11.6 C9.4 11.6 7.6 9.4 7.6 6.6 C7.6 4 9.4 2 12 2 Z M3 21.6 C3 16.4 6.8 13.4 12 13.4 C17.2 13.4 21 16.4 21 21.6 Z"
+    /// Head and shoulders on a device in the hand.
+    readonly property string holder: "M4.6 1.4 L19.4 1.4 L19.4 22.6 L4.6 22.6 Z M7 4 L7 20 L17 20 L17 4 Z M12 5.6 C13.7 5.6 15 6.9 15 8.6 C15 10.4 13.7 11.8 12 11.8 C10.3 11.8 9 10.4 9 8.6 C9 6.9 10.3 5.6 12 5.6 Z M7.9 18.6 C7.9 15.2 9.6 13.2 12 13.2 C14.4 13.2 16.1 15.2 16.1 18.6 Z"
     /// Bars of work, one after the other.
     readonly property string sheet: "M2 3.6 L12 3.6 L12 7.2 L2 7.2 Z M6.6 10.2 L18 10.2 L18 13.8 L6.6 13.8 Z M11 16.8 L22 16.8 L22 20.4 L11 20.4 Z"
     /// A dial on a stem, its needle up.

@@ -9,7 +9,7 @@
 #include <string>
 
 #include "../core/journal/samples.h"
-#include "../core/safety/oracle.h"
+#include "../core/safety/random_days.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "safety/standing.h"
 
@@ -30,10 +30,11 @@ int judgeDays(std::uint64_t days) {
         const int now = random.later();
         const auto entries = samples::entriesOf(sheet);
         const auto begun = Clock::now();
-        const auto standing = cinder::safety::standingOf(
-            samples::kPan, {}, {}, entries, samples::kEleven + std::chrono::minutes{now});
+        const auto standing =
+            cinder::safety::standingOf(samples::kPan, samples::ruleOf(random.stew()), {}, entries,
+                                       samples::kEleven + std::chrono::minutes{now});
         spent += milliseconds(begun);
-        const samples::Oracle oracle(sheet, now);
+        const samples::Oracle oracle(sheet, random.stew(), now);
         const bool stays = standing.leftover != cinder::safety::Leftover::Discard;
         kept += standing.leftover == cinder::safety::Leftover::Keep ? 1 : 0;
         cooled += standing.leftover == cinder::safety::Leftover::Cool ? 1 : 0;

@@ -198,6 +198,7 @@ app::Snapshot orchardLunch(bool isRinging) {
     if (isRinging)
         day.timers = {{"turn:lamb/1:2",
                        live::TimerKind::Turn,
+                       live::TimerOccasion::Work,
                        TaskId("lamb/1"),
                        2,
                        4,

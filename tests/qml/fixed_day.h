@@ -67,7 +67,9 @@ class FixedDoor final : public Door {
     }
 
     [[nodiscard]] Result<std::vector<app::EventEntry>, app::Refusal> events() const override {
-        return std::vector<app::EventEntry>{{day.event, day.name, day.serve, day.offset, false}};
+        std::vector<app::EventEntry> all{{day.event, day.name, day.serve, day.offset, false}};
+        all.insert(all.end(), others.begin(), others.end());
+        return all;
     }
     [[nodiscard]] std::optional<event::Event> described() const override { return written; }
     [[nodiscard]] std::vector<app::CrewMember> crew() const override;
@@ -75,11 +77,15 @@ class FixedDoor final : public Door {
         isOpen = true;
         return {};
     }
-    [[nodiscard]] Taken backUp(const std::filesystem::path&) override { return note("back up"); }
+    [[nodiscard]] std::optional<app::Refusal> whyReadOnly() const override { return readOnly; }
+    [[nodiscard]] BackedUp backUp(const std::filesystem::path&) override {
+        touches.emplace_back("back up");
+        return backedUp;
+    }
     [[nodiscard]] Result<app::Restored, app::Refusal> restore(
         const std::filesystem::path&) override {
         touches.emplace_back("restore");
-        return app::Restored{2, 514, {}};
+        return restored;
     }
     [[nodiscard]] Result<EventId, app::Refusal> newDraft(const app::NewEvent&) override {
         return day.event;
@@ -88,6 +94,7 @@ class FixedDoor final : public Door {
         return std::string();
     }
     [[nodiscard]] std::optional<event::Event> draft() const override { return written; }
+    [[nodiscard]] std::optional<app::Refusal> objectionToEdit() const override { return objection; }
     [[nodiscard]] Taken edit(const app::Edit& edit, const std::string& field) override;
     [[nodiscard]] bool canUndoEdit() const override { return true; }
     [[nodiscard]] Taken undoEdit() override { return note("undo edit"); }
@@ -157,7 +164,12 @@ class FixedDoor final : public Door {
     app::Snapshot day;
     /// The orchard lunch in the editor, with a few things that are not right.
     std::optional<event::Event> written;
+    std::optional<app::Refusal> objection;  ///< to any edit
     bool isOpen = true;
+    std::vector<app::EventEntry> others;  ///< beside this one
+    std::optional<app::Refusal> readOnly;
+    BackedUp backedUp = std::optional<journal::BrokenChain>();
+    Result<app::Restored, app::Refusal> restored = app::Restored{2, 514, {}, {}};
     std::vector<std::string> touches;
     FixedFood record{touches};
 

@@ -19,7 +19,8 @@ class FixedFood final : public FoodDoor {
     explicit FixedFood(std::vector<std::string>& touches) : touches_(touches) {}
 
     [[nodiscard]] Taken measure(const safety::Pan& pan, safety::Purpose, safety::Reading,
-                                const safety::ThermometerId&, std::optional<Duration>) override {
+                                const safety::ThermometerId&, std::optional<Duration>,
+                                std::optional<std::int32_t>) override {
         return note("measure " + pan.dish.text());
     }
     [[nodiscard]] Taken correct(const safety::EntryId&, safety::Reading,
@@ -30,7 +31,8 @@ class FixedFood final : public FoodDoor {
         return note("action");
     }
     [[nodiscard]] Taken leaveControl(const safety::Pan& pan, safety::TimeRule, safety::Reading,
-                                     const safety::ThermometerId&) override {
+                                     const safety::ThermometerId&,
+                                     std::optional<std::int32_t>) override {
         return note("leave " + pan.dish.text());
     }
     [[nodiscard]] Taken beginCooling(const safety::Pan& pan) override {

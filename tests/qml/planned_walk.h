@@ -48,12 +48,14 @@ struct PlannedWalk : Walk {
         REQUIRE(key != nullptr);
         CHECK_FALSE(key->isEnabled());
     }
-    /// Held by a screen reader, at once: a finger would give the search the time to end.
+    /// What is held, pressed twice by a screen reader, at once: a finger would give the search the
+    /// time to end.
     void press(QQuickItem* key) const {
         REQUIRE(key != nullptr);
         auto* face = QAccessible::queryAccessibleInterface(key);
         REQUIRE(face != nullptr);
-        face->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+        for (int time = 0; time < 2; ++time)
+            face->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
     }
     [[nodiscard]] Promise& promise() const {
         return *app.window().property("promise").value<Promise*>();

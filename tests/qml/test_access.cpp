@@ -25,7 +25,10 @@ QString text(const char* words) {
 }
 
 bool isTabStop(QQuickItem& item) {
-    return item.inherits("QQuickAbstractButton") && item.isEnabled();
+    if (!item.isEnabled()) return false;
+    // A grip is dragged; what it does the keys beside it do too.
+    return item.inherits("QQuickAbstractButton") ||
+           (roleOf(item) == QAccessible::Button && !item.inherits("QQuickMouseArea"));
 }
 
 /// Whether any of it is where a person can see it.
@@ -54,7 +57,9 @@ void tabEverywhere(const Glass& glass) {
         for (auto* item : shown(root))
             if (isTabStop(*item)) wanted.insert(item);
         tabAround(window, [&](QQuickItem& stop) {
-            INFO(scene << ": " << describe(stop));
+            auto* cover = coverOf(stop, visiblePart(stop).center());
+            INFO(scene << ": " << describe(stop)
+                       << (cover == nullptr ? "" : ", under " + describe(*cover)));
             wanted.erase(&stop);
             ++stops;
             CHECK(isInSight(stop));

@@ -48,10 +48,28 @@ TEST_CASE("a number out of its limits says which limit, in the unit that is show
     entry.begin(Kind::Temperature, 0, 100, true);
     type(entry, "500");
     CHECK_FALSE(entry.isReady());
-    CHECK(entry.problem().contains(QStringLiteral("212 °F")));
+    CHECK(entry.problem().contains(QStringLiteral("212 °F")));
     entry.clear();
     type(entry, "31");
-    CHECK(entry.problem().contains(QStringLiteral("32 °F")));
+    CHECK(entry.problem().contains(QStringLiteral("32 °F")));
+}
+
+TEST_CASE("a temperature that fits only the other scale is asked about, and kept by its touch") {
+    NumberEntry entry;
+    entry.begin(Kind::Temperature, -17.7, 105, false);
+    type(entry, "125");
+    CHECK_FALSE(entry.isReady());
+    CHECK(entry.problem().contains(QStringLiteral("105 °C")));
+    CHECK(entry.problem().contains(QStringLiteral("Is that °F?")));
+    entry.useUnit(0);
+    CHECK(entry.text() == QLatin1String("125"));
+    CHECK(entry.isReady());
+    // 125 degF is 51.7 degC: (125 - 32) / 1.8.
+    CHECK(entry.value() == Approx(51.667).margin(0.001));
+    // Nothing of the kind where no scale makes it right.
+    entry.clear();
+    type(entry, "900");
+    CHECK_FALSE(entry.problem().contains(QStringLiteral("Is that")));
 }
 
 TEST_CASE("both limits themselves can be typed in every unit") {

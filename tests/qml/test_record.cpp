@@ -160,7 +160,7 @@ TEST_CASE("a roast below the minimum counts when it was kept for the time of the
     // FDA Food Code 2022, 3-401.11(B): 56 min at 133 degF.
     measure();
     const auto kept = keeper.write<safety::FoodMeasured>(
-        keeper.onSheet(text("Kept at 133\u00a0°F or above for 56 min or longer")));
+        keeper.onSheet(text("Kept at 133\u00a0°F or above for 56\u00a0min or longer")));
     CHECK(kept.held == minutes(56));
     CHECK_FALSE(keeper.isSheetOpen());
     CHECK(keeper.walk.app.look()->food.withoutAction == 0);
@@ -169,6 +169,83 @@ TEST_CASE("a roast below the minimum counts when it was kept for the time of the
     const auto brief = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Not that long")));
     CHECK_FALSE(brief.held);
     CHECK(isReadable(keeper.walk.app.root(), text("134\u00a0°F is out of limit.")));
+}
+
+// FDA Food Code 2022, 3-202.11(A): 5 degC or 41 degF on arrival; 20 degC is far above, 20 degF
+// frozen.
+TEST_CASE("digits that pass only on the wrong scale are asked about before they are written") {
+    Keeper keeper(kPhone);
+    keeper.goToTheRecord();
+    const auto type = [&] {
+        keeper.touch(keeper.starting("Apple and fennel slaw"));
+        keeper.type("20");
+        keeper.touch(keeper.onSheet(text("Write down")));
+        CHECK(isReadable(keeper.walk.app.root(),
+                         text("20\u00a0°F: is that the scale it was read on?")));
+    };
+    SECTION("it was degrees Celsius, and too warm") {
+        type();
+        const auto other = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("20\u00a0°C")));
+        INFO(other.reading.value.celsius());
+        CHECK(other.reading.scale == safety::Scale::Celsius);
+        CHECK(other.reading.value.celsius() == Approx(20));
+        CHECK(isReadable(keeper.walk.app.root(), text("20\u00a0°C is out of limit.")));
+    }
+    SECTION("it is frozen, and taken as it is") {
+        type();
+        const auto frozen = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("20\u00a0°F")));
+        CHECK(frozen.reading == safety::inFahrenheit(20));
+        CHECK_FALSE(keeper.isSheetOpen());
+    }
+    SECTION("closing goes back to the keys with nothing written") {
+        const auto before = keeper.walk.app.journal().size();
+        type();
+        keeper.touch(keeper.onSheet(text("Close")));
+        CHECK(keeper.onSheet(text("Write down")) != nullptr);
+        CHECK(keeper.walk.app.journal().size() == before);
+    }
+}
+
+TEST_CASE("a new pan is asked what it was filled out of, and takes that record along") {
+    Keeper keeper(kTablet);
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.touch(keeper.onSheet(text("Whole dish")));
+    keeper.touch(keeper.onSheet(text("Pan 1, new")));
+    keeper.type("39");
+    const auto first = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down")));
+    CHECK(first.pan.number == 1);
+    CHECK_FALSE(first.from);
+    const auto openNewPan = [&] {
+        keeper.touch(scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button &&
+                   item.property("key").toString() == text("slaw#1");
+        }));
+        keeper.touch(keeper.onSheet(text("Measure")));
+        keeper.touch(keeper.onSheet(text("Pan 1")));
+        keeper.touch(keeper.onSheet(text("Pan 2, new")));
+        CHECK(isReadable(keeper.walk.app.root(), text("Out of which pan was it filled?")));
+    };
+    SECTION("out of the first") {
+        openNewPan();
+        keeper.touch(keeper.onSheet(text("Pan 1")));
+        keeper.type("40");
+        const auto second = keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down")));
+        CHECK(second.pan.number == 2);
+        CHECK(second.from == 1);
+    }
+    SECTION("not answered, out of the one that is lost first") {
+        openNewPan();
+        keeper.touch(keeper.onSheet(text("Close")));
+        keeper.type("40");
+        CHECK(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))).from == 1);
+    }
+    SECTION("out of none") {
+        openNewPan();
+        keeper.touch(keeper.onSheet(text("Out of none of them")));
+        keeper.type("40");
+        CHECK_FALSE(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))).from);
+    }
 }
 
 TEST_CASE("a slip of the finger is taken back from the sheet itself") {
@@ -186,6 +263,35 @@ TEST_CASE("a slip of the finger is taken back from the sheet itself") {
     CHECK(keeper.walk.app.look()->food.withoutAction == 0);
 }
 
+TEST_CASE("on a sheet that asks for an answer no touch but its own reading is taken back") {
+    Keeper keeper(kTablet);
+    const auto slip = [&] {
+        return scene::find(keeper.walk.app.root(), [](QQuickItem& item) {
+            return roleOf(item) == QAccessible::Button && nameOf(item).startsWith(text("Slip"));
+        });
+    };
+    keeper.goToTheRecord();
+    keeper.touch(keeper.starting("Apple and fennel slaw"));
+    keeper.type("52");
+    static_cast<void>(keeper.write<safety::FoodMeasured>(keeper.onSheet(text("Write down"))));
+    CHECK(slip() != nullptr);
+    // Somebody else at the same device: the newest touch is theirs, and the offer with it.
+    auto& session = keeper.walk.app.session();
+    REQUIRE(session.moveServe(keeper.walk.app.look()->serve + minutes(5)));
+    keeper.walk.app.beat();
+    settle(keeper.walk.app.window());
+    REQUIRE(keeper.walk.app.look()->undo);
+    REQUIRE(keeper.isSheetOpen());
+    CHECK(slip() == nullptr);
+    // The same for another entry of the record.
+    REQUIRE(session.testThermometer(safety::ThermometerId("probe-1"), safety::inFahrenheit(32)));
+    keeper.walk.app.beat();
+    settle(keeper.walk.app.window());
+    REQUIRE(keeper.walk.app.look()->undo->what == app::UndoOffer::What::Record);
+    REQUIRE(keeper.isSheetOpen());
+    CHECK(slip() == nullptr);
+}
+
 TEST_CASE("food that leaves control counts down and ends in discard") {
     Keeper keeper(kTablet);
     keeper.goToTheRecord();
@@ -199,14 +305,14 @@ TEST_CASE("food that leaves control counts down and ends in discard") {
         }));
     };
     openSlaw();
-    keeper.touch(keeper.onSheet(text("Leaves temperature control")));
+    keeper.touch(keeper.onSheet(text("No longer kept hot or cold")));
     keeper.type("40");
     const auto left = keeper.write<safety::ControlLeft>(keeper.onSheet(text("Write down")));
     CHECK(left.rule == safety::TimeRule::Cold);
     CHECK(isReadable(keeper.walk.app.root(), text("4:00")));
     openSlaw();
     // FDA Food Code 2022, 3-501.19(B): the clock cannot be started again.
-    CHECK(keeper.onSheet(text("Leaves temperature control")) == nullptr);
+    CHECK(keeper.onSheet(text("No longer kept hot or cold")) == nullptr);
     keeper.touch(keeper.onSheet(text("Close")));
     keeper.walk.app.pass(hours(4));
     const auto standing = keeper.pan({DishId("slaw"), 0}).standing;
@@ -265,7 +371,7 @@ TEST_CASE("the record is verified and signed, and a stricter local rule is named
     keeper.touch(keeper.starting("Hot holding: 135"));
     // Looser than FDA Food Code 2022, 3-501.16(A)(1): refused beside the field, with the remedy.
     keeper.type("130");
-    CHECK(isReadable(keeper.walk.app.root(), text("At least 135 °F")));
+    CHECK(isReadable(keeper.walk.app.root(), text("At least 135\u00a0°F")));
     CHECK_FALSE(keeper.onSheet(text("Write down"))->isEnabled());
     for (int i = 0; i < 3; ++i)
         keeper.touch(keeper.onSheet(text("Erase")));

@@ -81,6 +81,37 @@ TEST_CASE("a rest that ended by itself calls until somebody goes on with it") {
     CHECK_FALSE(isCalling(day.timers.front(), day));
 }
 
+TEST_CASE("a time of day on a plate says whether something starts or ends then") {
+    app::Snapshot day = orchardLunch(false);
+    Speaker speaker(day);
+    for (const auto& row : speaker.rows.all(day)) {
+        const bool isGoing =
+            row.mark == QLatin1String("running") || row.mark == QLatin1String("over");
+        INFO(row.key.toStdString());
+        CHECK(row.whenText == (isGoing ? QStringLiteral("ends ") + row.finishText
+                                       : QStringLiteral("starts ") + row.startText));
+    }
+}
+
+TEST_CASE("a call of the record goes to where its food is, by what it is about and not its name") {
+    app::Snapshot day = orchardLunch(false);
+    live::Timer timer;
+    timer.name = "any name";
+    timer.kind = live::TimerKind::Check;
+    timer.dish = day.food.pans.front().pan.dish;
+    timer.due = day.now - seconds(20);
+    const auto call = [&](live::TimerOccasion occasion) {
+        timer.occasion = occasion;
+        day.timers = {timer};
+        return Speaker(day).rows.ringing(day).at(0);
+    };
+    CHECK(call(live::TimerOccasion::CheckAtFire).board == QLatin1String("fire"));
+    CHECK(call(live::TimerOccasion::Check).board == QLatin1String("buffet"));
+    CHECK(call(live::TimerOccasion::Check).actVerb == QLatin1String("Measure"));
+    CHECK(call(live::TimerOccasion::Discard).call == QLatin1String("Discard it now"));
+    CHECK(call(live::TimerOccasion::NextPan).call == QLatin1String("Start the next pan"));
+}
+
 TEST_CASE("who is needed now is told apart from who has time, with what is awaited") {
     app::Snapshot day = orchardLunch(false);
     auto rows = Speaker(day).rows.people(day);
@@ -111,8 +142,21 @@ TEST_CASE("a fire of which no step says that it is out is not called safe") {
     CHECK(said(strike, "fire", "mark") == QLatin1String("done"));
     card.station = StationId("prep");
     strike.show(door.look());
-    CHECK(said(strike, "fire", "mark") == QLatin1String("late"));
+    CHECK(said(strike, "fire", "mark") == QLatin1String("waiting"));
     CHECK(said(strike, "fire", "standing").contains(QLatin1String("look at the coals")));
+    // Nothing can be noted of it here, so it is not called undone for good.
+    CHECK_FALSE(strike.verdict().contains(QLatin1String("fire")));
+    CHECK_FALSE(strike.mayLeave());
+    // The rest of what the verdict waits for.
+    for (auto& pan : door.day.food.pans)
+        pan.standing.leftover = safety::Leftover::Keep;
+    door.day.food.signature.emplace();
+    strike.show(door.look());
+    CHECK_FALSE(strike.mayLeave());
+    card.station = StationId("fire");
+    card.state = app::TaskState::Skipped;
+    strike.show(door.look());
+    CHECK(strike.verdict().contains(QLatin1String("fire")));
 }
 
 TEST_CASE("a clock that was set can be said to be right, by touch of the notice") {

@@ -64,3 +64,36 @@ TEST_CASE("an idle device darkens, and the touch that wakes it does nothing else
     walk.finger.touchAt(way);
     CHECK(walk.isAt(text("More")));
 }
+
+TEST_CASE("an idle device hears the keyboard, and the key that wakes it does nothing else") {
+    Walk walk(kTablet, kBefore);
+    walk.openTheOrchard(text("Fire"));
+    auto* frame = walk.app.root().childItems().value(0);
+    REQUIRE(frame != nullptr);
+    auto* shade = scene::find(walk.app.root(), [](QQuickItem&) { return false; });
+    const auto shadeIs = [&] {
+        shade = scene::find(walk.app.root(), [](QQuickItem& item) {
+            return QString::fromLatin1(item.metaObject()->className())
+                .startsWith(QLatin1String("IdleShade"));
+        });
+        return shade != nullptr;
+    };
+    auto* more = walk.find(QAccessible::PageTab, text("More"));
+    REQUIRE(more != nullptr);
+    more->forceActiveFocus(Qt::TabFocusReason);
+    // Keys keep it awake as touches do.
+    frame->setProperty("idleAfter", 400);
+    for (int stroke = 0; stroke < 6; ++stroke) {
+        QTest::keyClick(&walk.app.window(), Qt::Key_Shift);
+        QTest::qWait(120);
+    }
+    CHECK_FALSE(shadeIs());
+    QTest::qWait(600);
+    CHECK(shadeIs());
+    frame->setProperty("idleAfter", 120000);
+    QTest::keyClick(&walk.app.window(), Qt::Key_Space);
+    CHECK_FALSE(shadeIs());
+    CHECK(walk.isAt(text("Fire")));
+    QTest::keyClick(&walk.app.window(), Qt::Key_Space);
+    CHECK(walk.isAt(text("More")));
+}

@@ -23,10 +23,9 @@ using reference::Row;
 
 namespace {
 
+/// Every case that asks for a table checks other things before.
 std::optional<std::vector<Row>> table(const std::string& name) {
-    auto rows = reference::readTable(std::string(CINDER_SHARED) + "/reference/" + name);
-    if (!rows) WARN("skipped: reference/" << name << " is not here");
-    return rows;
+    return reference::sharedTable(name, reference::Without::TheRest);
 }
 
 const Row* find(const std::vector<Row>& rows, const std::string& id) {
@@ -49,6 +48,9 @@ double pounds(double value) {
 }  // namespace
 
 TEST_CASE("Every yield is what its table prints") {
+    REQUIRE_FALSE(quantity::yields().empty());
+    CHECK(std::is_sorted(quantity::yields().begin(), quantity::yields().end(),
+                         [](const auto& a, const auto& b) { return a.key < b.key; }));
     const auto rows = table("yields.csv");
     if (!rows) return;
     for (const auto& yield : quantity::yields()) {
@@ -59,8 +61,14 @@ TEST_CASE("Every yield is what its table prints") {
         CHECK((yield.origin == quantity::Origin::FromMemory) ==
               (row->at("verified").find("from memory") == 0));
     }
-    CHECK(std::is_sorted(quantity::yields().begin(), quantity::yields().end(),
-                         [](const auto& a, const auto& b) { return a.key < b.key; }));
+    // What is told of meat that was cooked is of cooking; what is trimmed, pared or refused is not.
+    for (const auto& yield : quantity::yields()) {
+        INFO(yield.key);
+        const Row* row = find(*rows, std::string(yield.key));
+        REQUIRE(row != nullptr);
+        if (row->at("kind") == "cooking_yield") CHECK(quantity::isOfCooking(yield));
+        if (row->at("kind") == "refuse") CHECK_FALSE(quantity::isOfCooking(yield));
+    }
 }
 
 // USDA Food Buying Guide for Child Nutrition Programs, worked examples by the South Dakota
@@ -73,8 +81,11 @@ TEST_CASE("Buying guide: roast beef for 45 portions of 1.5 oz and 30 of 2 oz is 
 }
 
 TEST_CASE("Buying guide: 195 servings of carrots at 9.87 a pound is 20 lb") {
-    CHECK_THAT(195 / 9.87, WithinAbs(19.757, 0.001));
     CHECK(quantity::packsFor(195, 9.87) == 20);
+    // 19.757 lb, in the guide's own rounding to quarter pounds.
+    CHECK(quantity::packsFor(195, 9.87 / 4) == 4 * 20);
+    CHECK(quantity::packsFor(20 * 9.87, 9.87) == 20);
+    CHECK(quantity::packsFor(20 * 9.87 + 0.1, 9.87) == 21);
 }
 
 TEST_CASE("Buying guide: 60 servings of ground beef at 7.89 a pound is 7 3/4 lb") {
@@ -102,8 +113,25 @@ TEST_CASE("Factors: three pounds of pared cucumber is 3.57 lb") {
 
 // USDA Agriculture Handbook No. 102 (1975): pared 81 %, cooked 95 %, mashed with additions 120 %.
 TEST_CASE("Yields follow one another by multiplication, as in the handbook's mashed potatoes") {
-    CHECK_THAT(0.81 * 0.95 * 1.20, WithinAbs(0.923, 0.001));
+    event::Event event;
+    event.guests.adults = 1;
+    event.menu.resize(1);
+    event.menu[0].id = DishId("mashed");
+    auto& serving = event.menu[0].serving.emplace();
+    serving.portion = Mass::fromGrams(923);
+    serving.takePercent = 100;
+    serving.ingredients.resize(1);
+    serving.ingredients[0].id = event::IngredientId("potato");
+    // The handbook's later factors are nobody's published yield here: own values stand for them.
+    serving.ingredients[0].yields = {"fbg_potato", "epap_potato", "trim_pot"};
+    event.quantities.emplace();
+    event.quantities->overrides = {{"yield/epap_potato", 0.95, {}, {}},
+                                   {"yield/trim_pot", 1.20, {}, {}}};
     CHECK(ready("fbg_potato") == 0.81);
+    const auto all = quantity::reckon(event);
+    REQUIRE(all.purchase.size() == 1);
+    CHECK_THAT(all.purchase[0].need.amount.value,
+               WithinAbs(1000, 1));  // 0.81 x 0.95 x 1.20 = 0.923
 }
 
 // Own arithmetic on the published yield of 84 %: 100 guests, 6 oz cooked, 44.64 lb raw.
@@ -126,6 +154,10 @@ TEST_CASE("Pinto beans: half a cup for a hundred is 9.52 lb dry") {
 }
 
 TEST_CASE("Pans hold what the manual says") {
+    // 30 portions of 8 fl oz from a full pan 2 1/2 in deep: the manual's own example.
+    CHECK_THAT(
+        quantity::usableVolume(event::PanSize::Full, event::PanDepth::Shallow).litres() / 0.236588,
+        WithinAbs(30, 0.01));
     const auto rows = table("equipment.csv");
     if (!rows) return;
     const std::map<event::PanSize, std::string> sizes{
@@ -144,37 +176,30 @@ TEST_CASE("Pans hold what the manual says") {
                        WithinAbs(number(row->at("value")) * 0.0295735, 0.001));
         }
     }
-    // 30 portions of 8 fl oz from a full pan 2 1/2 in deep: the manual's own example.
-    CHECK_THAT(
-        quantity::usableVolume(event::PanSize::Full, event::PanDepth::Shallow).litres() / 0.236588,
-        WithinAbs(30, 0.01));
 }
 
 TEST_CASE("Trade facts are those of the equipment table") {
-    const auto rows = table("equipment.csv");
-    if (!rows) return;
     const auto trade = [](const char* key) {
         const auto all = quantity::tradeFacts();
         return std::find_if(all.begin(), all.end(), [&](const auto& f) { return f.key == key; })
             ->value;
     };
+    CHECK(trade("trade/can-minutes") == 90);  // "falls to 1.5 h in a breeze", row fuel_gel_h
+    CHECK_THAT(quantity::chaferFootprint().length.inches(), WithinAbs(25, 1));  // 24 to 26 in
+    const auto rows = table("equipment.csv");
+    if (!rows) return;
     const auto row = [&](const char* id) { return number(find(*rows, id)->at("value")); };
     CHECK(trade("trade/cans-a-chafer") == row("fuel_cans_per_full"));
     CHECK_THAT(trade("trade/ice-drinks"), WithinAbs(pounds(row("ice_guest_max")), 0.5));
     CHECK_THAT(trade("trade/ice-food"), WithinAbs(pounds(row("ice_food_extra")), 0.5));
-    CHECK(trade("trade/can-minutes") == 90);  // "falls to 1.5 h in a breeze", row fuel_gel_h
     CHECK(trade("trade/can-minutes") <= 60 * row("fuel_gel_h"));
     CHECK_THAT(quantity::chaferWater().litres(),
                WithinAbs(row("pan_full_width") * row("pan_full_length") *
                              row("chafer_water_depth") * 0.016387064,
                          0.001));
-    CHECK_THAT(quantity::chaferFootprint().length.inches(), WithinAbs(25, 1));  // 24 to 26 in
 }
 
 TEST_CASE("Limits of the kitchen sheet are those of the published code") {
-    const auto rows = table("food_safety.csv");
-    if (!rows) return;
-    const auto row = [&](const char* id) { return number(find(*rows, id)->at("value")); };
     std::vector<quantity::KeepingLimit> chill;
     std::vector<quantity::KeepingLimit> cold;
     for (const auto& limit : quantity::keepingLimits()) {
@@ -183,6 +208,9 @@ TEST_CASE("Limits of the kitchen sheet are those of the published code") {
     }
     REQUIRE(chill.size() == 2);
     REQUIRE(cold.size() == 1);
+    const auto rows = table("food_safety.csv");
+    if (!rows) return;
+    const auto row = [&](const char* id) { return number(find(*rows, id)->at("value")); };
     const auto hours = [](Duration span) {
         return std::chrono::duration<double, std::ratio<3600>>(span).count();
     };

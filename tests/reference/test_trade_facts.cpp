@@ -78,7 +78,7 @@ event::Event practiceEvent() {
 }
 
 plan::Search search() {
-    return {{500, std::nullopt}, 1, nullptr, nullptr};
+    return {{500, std::nullopt}};
 }
 
 Day planned(event::Event event) {
@@ -170,11 +170,8 @@ TEST_CASE("Practice: the line is loaded in the last five minutes, cold dishes fi
 }
 
 TEST_CASE("Practice: the numbers used here are those of the table") {
-    const auto table = reference::readTable(CINDER_SHARED "/reference/trade_facts.csv");
-    if (!table) {
-        WARN("skipped: no table of trade facts beside the source tree");
-        return;
-    }
+    const auto table = reference::sharedTable("trade_facts.csv", reference::Without::Nothing);
+    if (!table) return;
     std::size_t compared = 0;
     for (const reference::Row& row : *table) {
         const auto fact = kPractice.find(row.at("id"));

@@ -24,7 +24,7 @@ class SqliteStore final : public Store {
     };
 
     /// Opens the store at `file`, making it when there is none. A file that cannot be written, or
-    /// that a newer version wrote, opens read-only: see `access()`.
+    /// lies on a full disk, or that a newer version wrote, opens read-only: see `access()`.
     [[nodiscard]] static Result<std::unique_ptr<SqliteStore>, StoreError> open(
         const std::filesystem::path& file, Options options);
     [[nodiscard]] static Result<std::unique_ptr<SqliteStore>, StoreError> open(
@@ -46,12 +46,17 @@ class SqliteStore final : public Store {
         const std::set<OperationId>& but) const override;
     [[nodiscard]] Result<std::vector<EventId>, StoreError> events() const override;
     [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> verify() const override;
-    [[nodiscard]] Result<void, StoreError> copyTo(const std::filesystem::path& file) const override;
+    [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> verify(
+        const EventId& event) const override;
+    [[nodiscard]] Result<std::optional<BrokenChain>, StoreError> copyTo(
+        const std::filesystem::path& file) const override;
     [[nodiscard]] Result<std::unique_ptr<Store>, StoreError> openCopy(
         const std::filesystem::path& file) const override;
 
   private:
     struct Connection;
+    [[nodiscard]] static Result<std::unique_ptr<SqliteStore>, StoreError> openAs(
+        const std::filesystem::path& file, Options options);
     explicit SqliteStore(std::unique_ptr<Connection> connection);
     std::unique_ptr<Connection> connection_;
 };

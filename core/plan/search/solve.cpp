@@ -65,18 +65,20 @@ bool planAfterBell(const Problem& problem, const std::vector<BellSide>& sides, c
     return true;
 }
 
-/// The tight plan spread over the time there is. A capacity that was smaller earlier in the day can
-/// forbid what every order allows; then the tight plan stands.
-Schedule relaxed(const Problem& problem, const Plan& plan, const Given& given) {
+/// The tight plan spread over the time there is; where that breaks a rule, the tight plan. Nothing
+/// when the judge finds that broken too: nobody is shown a plan that cannot be carried out.
+std::optional<Schedule> relaxed(const Problem& problem, Plan& plan, const Given& given) {
     Settling settling;
     settling.arrival = problem.arrival.value_or(plan.latestArrival);
     settling.margin = plan.latestArrival - settling.arrival;
     settling.isFixed = given.isFixed;
     settling.former = given.former;
-    Schedule schedule = settle(problem, plan.schedule, settling);
     Problem judged = problem;
     if (!given.isFixed.empty()) judged.arrival.reset();  // what is fixed may have begun before
-    return check(judged, schedule).empty() ? schedule : plan.schedule;
+    Schedule schedule = settle(problem, plan.schedule, settling);
+    for (Schedule* const one : {&schedule, &plan.schedule})
+        if (check(judged, *one, given.isFixed).empty()) return std::move(*one);
+    return std::nullopt;
 }
 
 EndNow endingOf(const Search& search) {
@@ -266,7 +268,9 @@ Result<Plan, NoPlan> solve(const Problem& problem, const Search& search, const G
     plan.latestArrival = FromBell{backward.real(best->makespan)};
     if (problem.arrival && plan.latestArrival < *problem.arrival)
         return fail(NoPlan{NoPlan::Why::NotFound, {}, *problem.arrival - plan.latestArrival});
-    plan.schedule = relaxed(problem, plan, given);
+    auto schedule = relaxed(problem, plan, given);
+    if (!schedule) return fail(NoPlan{});
+    plan.schedule = *std::move(schedule);
     return plan;
 }
 

@@ -34,6 +34,7 @@ Reckoning reckon(const event::Event& event, const FromPlan& plan) {
     }
     for (std::size_t i = 0; i < event.menu.size(); ++i)
         all.dishes.push_back(reckonDish(tally, i));
+    checkDeclared(tally);
     checkChoices(tally, all.dishes);
     all.purchase = reckonPurchase(tally, all.dishes);
     all.supplies = reckonSupplies(tally, all.dishes);

@@ -157,6 +157,16 @@ class AlarmHeard(unittest.TestCase):
         self.assertGreater(peaks[1], 1.5 * peaks[0])
         self.assertGreater(peaks[2], 1.5 * peaks[1])
 
+    def test_where_no_tone_can_be_written_the_player_says_so_though_it_could_be_heard(self):
+        with tempfile.TemporaryDirectory() as folder:
+            server = SoundServer(folder)
+            try:
+                done = ring(0, 5, {**server.environment, "TMPDIR": f"{folder}/none"})
+            finally:
+                server.stop()
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("audible 0", done.stdout)
+
     def test_without_a_sound_server_the_player_says_so_and_goes_on(self):
         with tempfile.TemporaryDirectory() as folder:
             done = ring(0, 5, {"PULSE_SERVER": f"unix:{folder}/none", "HOME": folder})

@@ -50,7 +50,7 @@ class Bellman(unittest.TestCase):
     def test_help_names_every_exit_code(self):
         done = bellman("--help")
         self.assertEqual(done.returncode, 0)
-        for code in (0, 2, 3, 4, 5, 6, 7, 8):
+        for code in (0, 2, 3, 4, 5, 6, 7, 8, 9):
             self.assertRegex(done.stdout, rf"(?m)(^|\s)  {code}  \w")
 
     def test_a_wrong_command_line_names_the_word(self):
@@ -194,6 +194,10 @@ class Bellman(unittest.TestCase):
 
     def test_an_altered_record_is_found(self):
         store, _ = self.played()
+        self.altered(store)
+        self.assert_fails(bellman("verify", store), 7, "entry")
+
+    def altered(self, store):
         database = sqlite3.connect(store)
         tables = [name for (name, sql) in
                   database.execute("SELECT name, sql FROM sqlite_master WHERE type = 'table'")
@@ -204,7 +208,6 @@ class Bellman(unittest.TestCase):
         database.execute(f"UPDATE {tables[0]} SET body = '{{}}'")
         database.commit()
         database.close()
-        self.assert_fails(bellman("verify", store), 7, "entry")
 
     def test_a_store_from_a_newer_version_is_shown_and_left_as_it_is(self):
         store, _ = self.played()
@@ -233,6 +236,50 @@ class Bellman(unittest.TestCase):
         self.assertIn("as it was written", bellman("verify", other).stdout)
         self.assert_fails(bellman("restore", other, "--from", self.folder / "none"), 5, "none")
         self.assert_fails(bellman("backup", store), 2, "--to")
+
+    def test_a_copy_takes_the_place_of_no_store(self):
+        store, _ = self.played()
+        other, copy = self.folder / "other.store", self.folder / "copy.store"
+        self.assertEqual(bellman("play", SUPPER, "--store", other).returncode, 0)
+        self.assertEqual(bellman("backup", store, "--to", copy).returncode, 0)
+        log = self.folder / "copy.store-wal"
+        log.write_bytes(b"what was written last")
+        for target in (other, copy, store):
+            before = target.read_bytes()
+            self.assert_fails(bellman("backup", store, "--to", target), 5, target.name,
+                              "left as it is", "another file")
+            self.assertEqual(target.read_bytes(), before)
+        self.assertEqual(log.read_bytes(), b"what was written last")
+        log.unlink()
+        self.assertIn("checked", bellman("backup", store, "--to", copy).stdout)
+
+    def test_an_altered_record_is_copied_and_named(self):
+        store, _ = self.played()
+        self.altered(store)
+        copy = self.folder / "copy.store"
+        done = bellman("backup", store, "--to", copy)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("checked", done.stdout)
+        self.assertRegex(done.stdout, "event .*, device .*, entry .* is not the one")
+        self.assert_fails(bellman("verify", copy), 7, "entry")
+
+    def test_a_damaged_store_is_named_not_where_the_copy_was_to_go(self):
+        store, _ = self.played()
+        whole = bytearray(store.read_bytes())
+        whole[len(whole) // 2:len(whole) // 2 + 8192] = b"Z" * 8192
+        store.write_bytes(whole)
+        copy = self.folder / "copy.store"
+        self.assert_fails(bellman("backup", store, "--to", copy), 5, f"store {store}", "damaged")
+        self.assertFalse(copy.exists())
+
+    def test_what_could_not_be_printed_is_not_passed_off_as_done(self):
+        with open("/dev/full", "wb") as full:
+            for words in (["plan", LUNCH], ["lists", LUNCH], ["--help"],
+                          ["check", self.file("{}"), "--json"]):
+                done = subprocess.run([BELLMAN, *map(str, words)], stdout=full,
+                                      stderr=subprocess.PIPE, text=True)
+                self.assertEqual(done.returncode, 9, words)
+                self.assertIn("printed", done.stderr)
 
     def test_a_full_disk_is_said_and_loses_nothing(self):
         store, _ = self.played()

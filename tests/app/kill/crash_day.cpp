@@ -53,7 +53,8 @@ class ToldStore final : public journal::Store {
         const std::set<journal::OperationId>& but) const override {
         return inner_.readLast(id, kind, but);
     }
-    Result<void, journal::StoreError> copyTo(const std::filesystem::path& file) const override {
+    Result<std::optional<journal::BrokenChain>, journal::StoreError> copyTo(
+        const std::filesystem::path& file) const override {
         return inner_.copyTo(file);
     }
     Result<std::unique_ptr<journal::Store>, journal::StoreError> openCopy(
@@ -65,6 +66,10 @@ class ToldStore final : public journal::Store {
     }
     Result<std::optional<journal::BrokenChain>, journal::StoreError> verify() const override {
         return inner_.verify();
+    }
+    Result<std::optional<journal::BrokenChain>, journal::StoreError> verify(
+        const EventId& id) const override {
+        return inner_.verify(id);
     }
 
   private:

@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <iostream>
 #include <thread>
 
@@ -27,10 +28,13 @@ struct Told {
     std::map<std::pair<EventId, journal::OperationId>, journal::Operation> operations;
 };
 
-/// Runs the program with its output appended to `log`, for `life`, then kills it. False when it
-/// had ended by itself, which it never should.
+/// Waits for as long as the program is to live.
+using Wait = std::function<void(pid_t child)>;
+
+/// Runs the program with its output written to `log`, and kills it after `wait`. False when it had
+/// ended by itself, which it never should.
 bool runAndKill(const char* program, const fs::path& store, const char* event, const fs::path& log,
-                Duration life) {
+                const Wait& wait) {
     const pid_t child = fork();
     if (child < 0) return false;
     if (child == 0) {
@@ -39,7 +43,7 @@ bool runAndKill(const char* program, const fs::path& store, const char* event, c
         execl(program, program, store.c_str(), event, static_cast<char*>(nullptr));
         _exit(127);
     }
-    std::this_thread::sleep_for(life);
+    wait(child);
     ::kill(child, SIGKILL);
     int status = 0;
     waitpid(child, &status, 0);
@@ -56,6 +60,29 @@ void listen(const fs::path& log, Told& told) {
             const auto key = std::pair(op->event, op->id);
             told.operations.insert_or_assign(key, std::move(*op));
         }
+    }
+}
+
+/// What is in the store before anybody touches anything: the event, its plan and the rehearsal's.
+constexpr std::size_t kBeforeTheDay = 4;
+
+bool hasBegun(const Told& told) {
+    return told.operations.size() >= kBeforeTheDay;
+}
+
+/// Until the day has begun, however slow the machine plans, or the program ended by itself.
+void untilBegun(pid_t child, const fs::path& log, const Told& before) {
+    using std::chrono::milliseconds;
+    using std::chrono::minutes;
+    siginfo_t ended{};
+    for (Duration waited{0}; waited < minutes(10); waited += milliseconds(50)) {
+        std::this_thread::sleep_for(milliseconds(50));
+        Told now = before;
+        listen(log, now);
+        if (hasBegun(now)) return;
+        if (waitid(P_PID, static_cast<id_t>(child), &ended, WEXITED | WNOHANG | WNOWAIT) == 0 &&
+            ended.si_pid == child)
+            return;
     }
 }
 
@@ -150,10 +177,17 @@ int main(int argc, char** argv) {
     Tally tally;
     int early = 0;
     for (int i = 0; i < kills; ++i) {
-        // Before there is a day, long enough that planning sometimes ends and sometimes does not.
-        const std::uint32_t longest = told.operations.size() < 4 ? 4000 : 200;
-        const Duration life{1 + rng.below(longest)};
-        if (!runAndKill(argv[1], store, argv[2], folder / "told", life)) ++early;
+        // While it is planned for the first quarter of the kills, so that planning sometimes ends
+        // and sometimes does not; then a day must begin.
+        const Duration life{1 + rng.below(hasBegun(told) ? 200 : 4000)};
+        const bool mustBegin = !hasBegun(told) && i >= kills / 4;
+        const auto wait = [&](pid_t child) {
+            if (mustBegin)
+                untilBegun(child, folder / "told", told);
+            else
+                std::this_thread::sleep_for(life);
+        };
+        if (!runAndKill(argv[1], store, argv[2], folder / "told", wait)) ++early;
         listen(folder / "told", told);
         if (fs::exists(store)) look(store, **untouched, told, tally);
     }

@@ -17,7 +17,7 @@ import unittest
 
 PRINT_SHEETS = os.environ["PRINT_SHEETS"]
 SOURCE = pathlib.Path(os.environ["SOURCE"])
-SHEETS = ("run", "purchase", "pack", "kitchen", "buffet", "cards", "quantities")
+SHEETS = ("run", "purchase", "pack", "kitchen", "buffet", "cards", "quantities", "record")
 # Points, as in ISO 216 and the Letter size of ASME Y14.1.
 PAPERS = {"letter": (612, 792), "a4": (595, 842)}
 
@@ -132,6 +132,24 @@ class Print(unittest.TestCase):
         self.assertIn("Lista de compras", purchase)
         self.assertIn("Zanahorias", purchase)
         self.assertIn("3-501.14", text_of(self.folder / "kitchen-en-letter.pdf"))
+
+    def test_the_record_has_the_old_reading_its_correction_and_every_name_whole(self):
+        for pdf, language, _ in self.each():
+            if not pdf.name.startswith("record-"):
+                continue
+            text = text_of(pdf)
+            for words in {"en": ("40.0 °C", "45.0 °C", "discard"),
+                          "es": ("40.0 °C", "45.0 °C", "desechar")}[language]:
+                self.assertIn(words, text, pdf)
+            # In the order it was drawn, without the breaks of lines within a cell.
+            drawn = re.sub(r"\s", "", tool("pdftotext", "-raw", pdf, "-").decode())
+            self.assertIn("readupsidedown", drawn, pdf)
+            self.assertIn("thermometer-of-the-second-hot-box", drawn, pdf)
+            # Entries are named by the device, sixteen characters, and their number; the correction
+            # names the entry that it corrects.
+            entries = set(re.findall(r"[0-9a-f]{16}-\d+", drawn))
+            self.assertGreaterEqual(len(entries), 4, pdf)
+            self.assertTrue(any(drawn.count(entry) > 1 for entry in entries), pdf)
 
     def test_accents_and_degrees_are_letters_not_boxes(self):
         text = text_of(self.folder / "kitchen-es-letter.pdf")

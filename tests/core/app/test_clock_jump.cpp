@@ -103,6 +103,49 @@ TEST_CASE("a clock that lost its battery does not turn back what is written, and
     CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
 }
 
+TEST_CASE("that the clock is right is known after a restart") {
+    Orchard device;
+    const Instant right =
+        device.writeAhead([&](auto& session) { return session.start(device.first); });
+    REQUIRE(device.session->now() == right + 24h);
+    device.session->followWallClock();
+    REQUIRE(device.session->now() == right);
+
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == right);
+    CHECK_FALSE(shows(*device.session->look(), app::Notice::What::ClockJumped));
+
+    // What is written from here on counts again, though stamps still stand where they were.
+    device.clock.advance(40min);
+    REQUIRE(device.session->finish(device.first));
+    device.clock.setWall(right - 1h);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == right + 40min);
+    CHECK(shows(*device.session->look(), app::Notice::What::ClockJumped));
+}
+
+TEST_CASE("once the time has caught up with what was written ahead, stamps count again") {
+    Orchard device;
+    const Instant right =
+        device.writeAhead([&](auto& session) { return session.start(device.first); });
+    device.session->followWallClock();
+    device.clock.advance(30h);
+    REQUIRE(device.session->setGuests(40, 0));
+    device.clock.setWall(right);
+    device.restart();
+    REQUIRE(device.session->open(device.event));
+    CHECK(device.session->now() == right + 30h);
+}
+
+TEST_CASE("saying that the clock is right where nobody doubts it writes nothing") {
+    Orchard device;
+    const auto before = device.store->read(device.event)->size();
+    device.session->followWallClock();
+    CHECK(device.store->read(device.event)->size() == before);
+}
+
 TEST_CASE("a clock that was set right before the app is opened again is followed at once") {
     Orchard device;
     REQUIRE(device.session->start(device.first));
@@ -172,6 +215,7 @@ TEST_CASE("undo goes back and forth while stamps stand still") {
     REQUIRE(device.session->nameLocalRules({"Orchard County", {}}));
     device.clock.setWall(device.clock.wall() - 24h);
     device.session->followWallClock();
+    device.clock.advance(15s);
     const auto before = *device.session->sheet();
     REQUIRE(device.session->setGuests(40, 0));
     const auto after = *device.session->sheet();

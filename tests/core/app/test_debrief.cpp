@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "app/service_plan.h"
 #include "demo_day.h"
 #include "event/json.h"
 
@@ -140,6 +141,36 @@ TEST_CASE("a second event with the same steps supports the figure") {
     const auto debrief = day.session->debrief().value();
     CHECK(debrief.events == 2);
     CHECK(day.lesson(debrief).events == 2);
+}
+
+// Seconds are part of what is cooked: eaten up to the last planned portion, a dish was taken as
+// planned.
+TEST_CASE("a menu eaten exactly as it was planned teaches nothing") {
+    const auto event = event::parse(samples::orchard()).value();
+    const auto plan = app::planService(event, 1);
+    live::ServiceDay day;
+    day.counts = {{0, event.serve.at}, {plan.guests, event.serve.at + 15min}};
+    day.last = event.serve.at + 16min;
+    std::vector<learn::Appetite> appetites;
+    for (const auto& pan : plan.pans) {
+        live::PanDay& seen = day.pans[pan.dish];
+        for (std::int32_t next = 2; next <= pan.plan.pans; ++next)
+            seen.set[next] = event.serve.at + 1min * next;
+        seen.levels[pan.plan.pans][event.serve.at + 20min] = 0;
+        auto one = learn::appetiteOf(pan.dish, pan.plan, day, plan.guests);
+        REQUIRE(one);
+        one->name = pan.name;
+        for (const event::Dish& dish : event.menu)
+            if (dish.id == pan.dish) one->takePercent = dish.serving->takePercent.value();
+        CAPTURE(pan.dish.text());
+        // Guests who take it are whole, and so are portions: rounded up, five of the fewest.
+        CHECK(one->taken / one->planned == Approx(1).margin(0.05));
+        appetites.push_back(*one);
+    }
+    REQUIRE(appetites.size() >= 6);
+    CHECK(std::any_of(plan.pans.begin(), plan.pans.end(),
+                      [](const auto& pan) { return pan.plan.seconds >= 0.1; }));
+    CHECK(learn::takesFor(event, {appetites, appetites, appetites}).empty());
 }
 
 TEST_CASE("without an event there is nothing to look back upon") {

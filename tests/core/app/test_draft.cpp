@@ -218,7 +218,25 @@ TEST_CASE("a planned event is edited beside its plan, which stands until the nex
     REQUIRE(desk.session->start(first));
     const auto late = desk.session->edit(guests(90, 0), "/guests/adults");
     REQUIRE_FALSE(late);
-    CHECK(late.error().why == Refusal::Why::NotNow);
+    CHECK(late.error().why == Refusal::Why::HasBegun);
+    CHECK(desk.session->planDraft().error().why == Refusal::Why::HasBegun);
+    CHECK(desk.session->undoEdit().error().why == Refusal::Why::HasBegun);
+    CHECK_FALSE(desk.session->canUndoEdit());
+    REQUIRE(desk.session->objectionToEdit());
+}
+
+TEST_CASE("a rehearsal is played and not changed, and says that it is one") {
+    Desk desk;
+    desk.edit(dish("potato-salad"), "/menu");
+    REQUIRE(desk.session->planDraft());
+    CHECK_FALSE(desk.session->objectionToEdit());
+    const std::string document = event::write(*desk.session->draft());
+    REQUIRE(desk.session->rehearse(10, 5min));
+    const auto edited = desk.session->edit(guests(90, 0), "/guests/adults");
+    REQUIRE_FALSE(edited);
+    CHECK(edited.error().why == Refusal::Why::IsRehearsal);
+    CHECK(desk.session->planDraft().error().why == Refusal::Why::IsRehearsal);
+    CHECK(desk.session->redescribe(document).error().why == Refusal::Why::IsRehearsal);
 }
 
 TEST_CASE("a past event begins a new one on another day") {

@@ -2,38 +2,13 @@
 #include <catch2/catch.hpp>
 #include <set>
 
-#include "demo_day.h"
 #include "event/json.h"
+#include "food_day.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
+using namespace samples;
 using app::Refusal;
-using samples::Device;
-
-namespace {
-
-constexpr Instant kMorning{1'821'000'000'000ms};
-const safety::ThermometerId kProbe{"probe-1"};
-
-/// The orchard at the moment the crew arrives.
-struct FoodDay : Device {
-    FoodDay() : Device(kMorning) {
-        REQUIRE(session->importEvent(samples::orchard()));
-        clock.advance(session->look()->arrival - clock.wall());
-    }
-    void wait(Duration time) { clock.advance(time); }
-    [[nodiscard]] app::FoodPanCard pan(const safety::Pan& pan) {
-        for (const auto& card : session->look()->food.pans)
-            if (card.pan == pan) return card;
-        FAIL("no pan of " << pan.dish.text());
-        return {};
-    }
-};
-
-const safety::Pan kSlaw{DishId{"slaw"}, 0};
-const safety::Pan kStew{DishId{"stew"}, 1};
-
-}  // namespace
 
 TEST_CASE("every dish that needs a record has its checks from arrival to strike") {
     FoodDay day;
@@ -101,8 +76,12 @@ TEST_CASE("a reading answers its check, survives the battery and can be kept by"
 
     CHECK(day.pan(kSlaw).standing.control == safety::Control::Cold);
     CHECK(day.pan(kSlaw).standing.leftover == safety::Leftover::Keep);
-    for (const auto& check : day.session->look()->food.checks)
-        if (check.name == "arrival:slaw:1") CHECK(check.isDone);
+    const auto checks = day.session->look()->food.checks;
+    const auto arrival = std::find_if(checks.begin(), checks.end(), [](const auto& check) {
+        return check.name == "arrival:slaw:1";
+    });
+    REQUIRE(arrival != checks.end());
+    CHECK(arrival->isDone);
     CHECK(day.session->keepFood(kSlaw));
     CHECK_FALSE(day.session->keepFood(kStew));
 }
@@ -403,6 +382,7 @@ TEST_CASE("the end of time control calls for the discard, and cooling food is as
     };
     const auto discard = timer("discard:slaw#0");
     REQUIRE(discard);
+    CHECK(discard->occasion == live::TimerOccasion::Discard);
     // FDA Food Code 2022, 3-501.19(B): four hours.
     CHECK(discard->due == day.clock.wall() + 4h);
 

@@ -9,7 +9,7 @@ TEST_CASE("A plan tells quantities when the crew starts and how long each fire c
     const auto event = test::demo("pruning-day-supper");
     const auto problem = plan::build(event);
     REQUIRE(problem);
-    const auto made = plan::makePlan(*problem, {{300, std::nullopt}, 1, nullptr, nullptr});
+    const auto made = plan::makePlan(*problem, {{300, std::nullopt}});
     REQUIRE(made);
 
     const auto from = app::fromPlan(event, *problem, made->schedule);

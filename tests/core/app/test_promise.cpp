@@ -45,7 +45,7 @@ TEST_CASE("more time is no remedy for a step that must be over so long after the
     // It takes longer than that, and whatever time there is more comes before the arrival.
     unload->latestFinish =
         event::Moment{event::Moment::Anchor::Arrival, unload->duration.usual / 2};
-    const auto promise = app::reckonPromise(event, {{200, std::nullopt}, 1, nullptr, nullptr});
+    const auto promise = app::reckonPromise(event, {{200, std::nullopt}});
     REQUIRE(promise);
     REQUIRE_FALSE(promise->explanation.remedies.empty());
     for (const auto& remedy : promise->explanation.remedies) {
@@ -104,7 +104,7 @@ TEST_CASE("an event is described anew only while nothing has been done") {
     REQUIRE(device.session->start(TaskId{"unload"}));
     const auto late = device.session->redescribe(event::write(changed));
     REQUIRE_FALSE(late);
-    CHECK(late.error().why == Refusal::Why::NotNow);
+    CHECK(late.error().why == Refusal::Why::HasBegun);
 }
 
 TEST_CASE("an event whose crew comes too late opens, says how late, and takes a remedy") {

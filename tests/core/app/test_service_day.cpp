@@ -3,6 +3,7 @@
 
 #include "demo_day.h"
 #include "event/json.h"
+#include "quantity/build/reckon.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -52,6 +53,64 @@ TEST_CASE("before anybody counts the model tells the end and every dish has its 
         // What was reckoned is enough for the guests who were reckoned with.
         CHECK(card.outlook.portionPercent == 100);
     }
+}
+
+TEST_CASE("all the pans of a dish together hold its portions, at every demo event") {
+    for (const char* name :
+         {"orchard-harvest-lunch.json", "last-apple-feast.json", "pruning-day-supper.json"}) {
+        const auto event = event::parse(samples::demo(name));
+        REQUIRE(event);
+        const auto plan = app::planService(*event, 1);
+        const auto reckoning = quantity::reckon(*event);
+        CHECK(plan.pans.size() >= 5);
+        const service::Pace pace({plan.guests, event->serve.at, plan.each, plan.through}, {});
+        for (const auto& pan : plan.pans)
+            for (const auto& figures : reckoning.dishes) {
+                if (figures.dish != pan.dish) continue;
+                CAPTURE(name, pan.dish.text());
+                const auto seen = service::lookAtPan(pan.plan, {}, pace, event->serve.at);
+                CHECK(seen.portionsLeft == Approx(figures.portions->amount.value));
+                CHECK(pan.plan.portionsIn(pan.plan.pans) > 0);
+                CHECK(pan.plan.portionsIn(pan.plan.pans) <= pan.plan.portionsPerPan * 1.0001);
+            }
+    }
+}
+
+TEST_CASE("three pans on two places go out as two and one") {
+    const auto event = event::parse(samples::demo("last-apple-feast.json"));
+    REQUIRE(event);
+    const auto plan = app::planService(*event, 1);
+    const auto chicken = std::find_if(plan.pans.begin(), plan.pans.end(), [](const auto& pan) {
+        return pan.dish == DishId{"chicken"};
+    });
+    REQUIRE(chicken != plan.pans.end());
+    REQUIRE(chicken->plan.pans == 2);
+    CHECK(chicken->plan.portionsIn(2) == Approx(chicken->plan.portionsPerPan / 2));
+}
+
+TEST_CASE("a board is filled again and again, and promises no level") {
+    const auto described = event::parse(samples::orchard());
+    REQUIRE(described);
+    const auto before = app::planService(*described, 1);
+    event::Event event = *described;
+    for (event::Dish& dish : event.menu)
+        if (dish.id == kSlaw) dish.serving->vessel = event::Vessel::Board;
+    const auto plan = app::planService(event, 1);
+    CHECK(plan.pans.size() + 1 == before.pans.size());
+    CHECK(std::none_of(plan.pans.begin(), plan.pans.end(),
+                       [](const auto& pan) { return pan.dish == kSlaw; }));
+    CHECK(plan.buffet == before.buffet);
+
+    // Filled and tapped full after the last guest it would read as if nobody had eaten.
+    Device day(kMorning);
+    REQUIRE(day.session->importEvent(event::write(event)));
+    day.clock.advance(day.session->look()->serve - day.clock.wall());
+    REQUIRE(day.session->countGuests(90));
+    CHECK(day.session->tapPan(kSlaw, 100).error().why == Refusal::Why::UnknownTask);
+    REQUIRE(day.session->lastGuest());
+    const auto debrief = day.session->debrief();
+    REQUIRE(debrief);
+    CHECK(debrief->lessons.empty());
 }
 
 TEST_CASE("a slow count moves the end, and survives the battery") {
@@ -109,8 +168,9 @@ TEST_CASE("a tap on the level brings the empty pan nearer, a new pan begins full
     CHECK(after.outlook.left == Approx(0.25));
     CHECK(after.outlook.isTapped);
     CHECK(after.outlook.perGuest > before.outlook.perGuest);
+    REQUIRE(before.outlook.empty);
     REQUIRE(after.outlook.empty);
-    if (before.outlook.empty) CHECK(*after.outlook.empty < *before.outlook.empty);
+    CHECK(*after.outlook.empty < *before.outlook.empty);
     REQUIRE(day.session->setNextPan(kSlaw));
     CHECK(day.pan(kSlaw).outlook.pan == 2);
     CHECK(day.pan(kSlaw).outlook.left == 1);
@@ -151,7 +211,7 @@ namespace {
 
 const live::Timer* panCall(const app::Snapshot& day, const DishId& dish) {
     for (const auto& timer : day.timers)
-        if (timer.dish == dish && timer.name.starts_with("pan:")) return &timer;
+        if (timer.dish == dish && timer.occasion == live::TimerOccasion::NextPan) return &timer;
     return nullptr;
 }
 

@@ -48,7 +48,10 @@ TEST_CASE("a move between two turns takes effect at once") {
     const Duration same = pullOf(
         onePiece({{Instant{} + 6min, Instant{} + 7min}, {Instant{} + 7min, Instant{} + 9min}}));
     const Duration shorter = pullOf(onePiece({{Instant{} + 6min, Instant{} + 7min}}));
-    CHECK(std::chrono::abs(early - same) < 2s);
+    // A move that changes nothing only cuts a step of the solver in two. Steps of up to 60 s are
+    // out by 0.6 s (computed for the reference case E01, see slab.h), so two runs differ by twice
+    // that.
+    CHECK(std::chrono::abs(early - same) < 1200ms);
     CHECK(shorter < early);
 }
 

@@ -168,6 +168,26 @@ TEST_CASE("A copy of a dish is a dish of its own") {
     CHECK(taken(withoutDish(draft, draft.menu[0].id)).menu.size() == 1);
 }
 
+TEST_CASE("A copy waits for the dishes that its original waits for, and for its own steps") {
+    const Event draft = taken(withCopyOf(orchard(), DishId("lamb")));
+    const auto waits = [](const Dish& dish) {
+        std::vector<std::string> names;
+        for (const Step& step : dish.method)
+            for (const After& after : step.after)
+                names.push_back(step.id.text() + " after " + after.step.text());
+        return names;
+    };
+    const auto lamb = std::find_if(draft.menu.begin(), draft.menu.end(),
+                                   [](const Dish& dish) { return dish.id == DishId("lamb"); });
+    auto expected = waits(*lamb);
+    CHECK(std::count(expected.begin(), expected.end(), "load after slaw/load") == 1);
+    for (std::string& name : expected)
+        if (const auto own = name.find(" lamb/"); own != std::string::npos)
+            name.replace(own, 6, " lamb-2/");
+    CHECK(waits(draft.menu.back()) == expected);
+    CHECK(faultsOf(draft).empty());
+}
+
 TEST_CASE("Every copy of a dish has a name of its own in both languages") {
     const Event draft = taken(withCard(blank(), card("lamb-leg")));
     Event twice = taken(withCopyOf(draft, draft.menu[0].id));

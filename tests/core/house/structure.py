@@ -31,9 +31,19 @@ MAY_INCLUDE = {
             "sync"} | SIBLINGS,
 }
 
+# What the QML of each folder may import of ours. Measure hands the theme the screen's density.
+MAY_IMPORT = {
+    "theme": {"Measure"},
+    "parts": {"Measure", "Theme"},
+    "boards": {"Measure", "Theme", "Parts", "Models"},
+    "pages": {"Measure", "Theme", "Parts", "Models", "Boards"},
+    "shell": {"Measure", "Theme", "Parts", "Models", "Boards", "Pages"},
+}
+
 TOP_LEVEL = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml", "platform",
              "assets", "tests", "demo-data"}
 
+IMPORT = re.compile(r"^\s*import\s+Cinderbell\.(\w+)")
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]')
 WALL_CLOCK = re.compile(
     r"(system|steady)_clock\s*::\s*now|high_resolution_clock|clock_gettime|gettimeofday|"
@@ -93,6 +103,13 @@ def breaches_of_include(folder, bracket, target):
         yield f'includes "{target}": name it from core/, as "{folder}/{target}"'
 
 
+def breaches_of_imports(folder, lines):
+    for number, line in enumerate(lines, 1):
+        imported = IMPORT.match(line)
+        if imported and imported.group(1) not in MAY_IMPORT.get(folder, set()):
+            yield number, f"imports Cinderbell.{imported.group(1)}: {folder} may not"
+
+
 def breaches(source):
     """(file, line, words) for every breach in the tree."""
     core = source / "core"
@@ -107,6 +124,9 @@ def breaches(source):
             for number, line in enumerate(lines_of(path), 1):
                 if pattern.search(without_comments(line)):
                     yield path, number, "the face reads a clock; the Session hands it the time"
+            if path.suffix == ".qml":
+                for number, text in breaches_of_imports(path.parent.name, lines_of(path)):
+                    yield path, number, text
             if path.suffix == ".js":
                 yield path, 1, "a JavaScript file: QML binds, C++ computes"
     for path in sorted(source.iterdir()):

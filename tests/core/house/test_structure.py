@@ -52,6 +52,12 @@ class StructureGate(unittest.TestCase):
         self.assert_breach("core/journal/codec.cpp", '#include "live/day.h"\n', "may not depend")
         self.assert_breach("core/sync/peer.cpp", '#include "live/day.h"\n', "may not depend")
 
+    def test_qml_imports_never_point_up(self):
+        self.assert_breach("qml/parts/Plate.qml", "import Cinderbell.Models\n", "parts may not")
+        self.assert_breach("qml/boards/Fire.qml", "import Cinderbell.Pages\n", "boards may not")
+        self.assert_breach("qml/theme/Ink.qml", "import Cinderbell.Parts\n", "theme may not")
+        self.assert_clean("qml/pages/Page.qml", "import QtQuick\nimport Cinderbell.Boards\n")
+
     def test_only_the_store_sees_the_database(self):
         self.assert_breach("core/app/session.cpp", "#include <sqlite3.h>\n", "only journal/sqlite")
         self.assert_breach("core/journal/store.cpp", "#include <SQLiteCpp/SQLiteCpp.h>\n",

@@ -74,9 +74,13 @@ inline std::vector<Body> everyKind() {
             safety::EntryId{DeviceId{"phone"}, 3}, "mistyped", at(22)}},
         safety::Fact{safety::FoodMeasured{
             stew, safety::Purpose::Cooling, safety::inCelsius(21), probe, {}, {}, {}, at(22)}},
+        safety::Fact{safety::FoodMeasured{
+            stew, safety::Purpose::HoldHot, safety::inCelsius(60), probe, {}, {}, {}, at(22), 1}},
         safety::Fact{safety::ActionTaken{{DeviceId{"phone"}, 3}, safety::Action::Reheat, at(23)}},
         safety::Fact{safety::ControlLeft{stew, safety::TimeRule::ColdLong, safety::inCelsius(4.5),
                                          probe, at(24)}},
+        safety::Fact{safety::ControlLeft{stew, safety::TimeRule::Hot, safety::inCelsius(60), probe,
+                                         at(24), 1}},
         safety::Fact{safety::CoolingBegun{stew, safety::CoolingRoute::Ambient, at(25)}},
         safety::Fact{safety::PanDiscarded{stew, at(26)}},
         safety::Fact{safety::PanKept{stew, at(27)}},
@@ -96,7 +100,28 @@ inline std::vector<Body> everyKind() {
         Packed{"pack/chafer", 3, Packed::Where::Out, at(37)},
         Packed{"pack/chafer", 2, Packed::Where::Home, at(38)},
         Packed{"line/slaw/1", 1, Packed::Where::Line, at(39)},
+        ClockFollowed{at(40)},
         Unknown{"of-a-later-year", "{\"anything\": [1, 2]}"}};
+}
+
+/// Every word of the food-safety record that `everyKind` leaves out.
+inline std::vector<Body> everyOtherWord() {
+    using namespace safety;
+    const Pan stew{DishId{"stew"}, 1};
+    const ThermometerId probe{"probe-1"};
+    const EntryId entry{DeviceId{"phone"}, 3};
+    std::vector<Body> words;
+    for (const Purpose purpose : {Purpose::ArriveCold, Purpose::ArriveHot, Purpose::Cook,
+                                  Purpose::Reheat, Purpose::ReheatPacked, Purpose::HoldCold})
+        words.emplace_back(
+            Fact{FoodMeasured{stew, purpose, inCelsius(5), probe, {}, {}, {}, at(41)}});
+    for (const Action action : {Action::CookOn, Action::Chill, Action::Discard})
+        words.emplace_back(Fact{ActionTaken{entry, action, at(42)}});
+    for (const TimeRule rule : {TimeRule::Hot, TimeRule::Cold, TimeRule::Fresh})
+        words.emplace_back(Fact{ControlLeft{stew, rule, inFahrenheit(41), probe, at(43)}});
+    words.emplace_back(Fact{CoolingBegun{stew, CoolingRoute::Cooked, at(44)}});
+    words.emplace_back(Fact{FireItemReady{FireItem::Extinguisher, at(45)}});
+    return words;
 }
 
 class Folder {

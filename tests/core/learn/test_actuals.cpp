@@ -2,6 +2,7 @@
 
 #include "../live/small_day.h"
 #include "learn/actuals.h"
+#include "learn/suggestions.h"
 
 using namespace samples;
 using learn::actualsOf;
@@ -50,4 +51,51 @@ TEST_CASE("A batch is known by its step") {
     CHECK(learn::stepOf(batch) == "lamb/cook/2");
     batch.batch = 2;
     CHECK(learn::stepOf(batch) == "lamb/cook");
+    // The only batch is numbered, too, and so is found in the event and on other days.
+    plan::Task only = task("lamb/cook/1", plan::TaskKind::Cook, 20);
+    only.dish = DishId{"lamb"};
+    CHECK(learn::stepOf(only) == "lamb/cook");
+    plan::Task slice = task("lamb/slice", plan::TaskKind::Slice, 10);
+    slice.dish = DishId{"lamb"};
+    CHECK(learn::stepOf(slice) == "lamb/slice");
+}
+
+namespace {
+
+/// The tables of ten minutes, planned with a pause of fifteen in them, and done in `took`.
+learn::Actual split(Duration took) {
+    SmallDay small;
+    small.add(journal::TaskStarted{kTables, fromBell(-60min)});
+    small.add(journal::TaskFinished{kTables, fromBell(-60min) + took});
+    live::Day day = small.day();
+    day.sheet->problem.tasks[0].shortestPiece = minutes(2);
+    day.sheet->schedule.tasks[0].finish = minutes(-35);
+    const auto actuals = actualsOf(day);
+    REQUIRE(actuals.size() == 1);
+    return actuals.front();
+}
+
+}  // namespace
+
+TEST_CASE("Work that was split as planned took as long as planned, its pauses left out") {
+    CHECK(learn::logRatio(split(25min)) == 0);
+    // Fewer pauses than planned, and no quicker.
+    CHECK(learn::logRatio(split(12min)) == 0);
+    CHECK(split(40min).actualLength == 25min);
+    CHECK(split(6min).actualLength == 6min);
+}
+
+TEST_CASE("A step of a dish carries the names of both") {
+    SmallDay small;
+    small.add(journal::TaskStarted{kCook, fromBell(-48min)});
+    small.add(journal::TaskFinished{kCook, fromBell(-28min)});
+    live::Day day = small.day();
+    day.sheet->problem.tasks[1].dish = DishId{"lamb"};
+    CHECK(actualsOf(day).front().dish.empty());
+    day.event.emplace();
+    day.event->menu.emplace_back();
+    day.event->menu.front().id = DishId{"lamb"};
+    day.event->menu.front().name = LocalText{std::string("Leg of lamb")};
+    CHECK(actualsOf(day).front().dish == day.event->menu.front().name);
+    CHECK(actualsOf(day).front().name == LocalText{std::string("lamb/cook")});
 }

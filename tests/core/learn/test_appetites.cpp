@@ -60,3 +60,47 @@ TEST_CASE(
     CHECK_FALSE(appetiteOf(kSlaw, kPlan, twoPans(50), 0));
     CHECK_FALSE(appetiteOf(kSlaw, {0, 40, 3, 5min}, twoPans(50), 80));
 }
+
+TEST_CASE("the last pan may be a part of one") {
+    service::PanPlan plan = kPlan;
+    plan.pans = 2;
+    plan.lastPan = 20;
+    CHECK(appetiteOf(kSlaw, plan, twoPans(50), 80)->taken == Approx((40 + 10) / 80.0));
+    CHECK(appetiteOf(kSlaw, plan, twoPans(0), 80)->taken == Approx((40 + 20) / 80.0));
+}
+
+TEST_CASE("what was left in a pan that was replaced is half believed to be taken away") {
+    auto day = twoPans(50);
+    day.pans[kSlaw].levels[1][at(8)] = 15;
+    CHECK(appetiteOf(kSlaw, kPlan, day, 80)->taken == Approx((40 - 3 + 20) / 80.0));
+    // The look a minute before is followed by 80 / 14 guests, who eat more than the rest of it.
+    day.pans[kSlaw].levels[1].erase(at(8));
+    CHECK(appetiteOf(kSlaw, kPlan, day, 80)->taken == Approx((40 + 20) / 80.0));
+}
+
+TEST_CASE("seconds are planned where they could be taken, and nowhere else") {
+    service::PanPlan plan = kPlan;
+    plan.seconds = 0.25;
+    const auto after = appetiteOf(kSlaw, plan, twoPans(50), 80);
+    CHECK(after->planned == Approx(1.25));
+    CHECK(after->percentTaken() == Approx(100 * 0.75 / 1.25));
+    // Nobody looked after the last guest: the first pass alone, of the guests until then.
+    auto during = twoPans(50);
+    during.pans[kSlaw].levels[2] = {{at(12), 40}};
+    const double through = 80 * 12 / 14.0;
+    const auto first = appetiteOf(kSlaw, plan, during, 80);
+    REQUIRE(first);
+    CHECK(first->planned == 1.0);
+    CHECK(first->taken == Approx((40 + 24) / through));
+}
+
+TEST_CASE("a look while most guests still stand in line says nothing of all of them") {
+    live::ServiceDay day;
+    day.counts = {{0, at(0)}, {80, at(14)}};
+    day.last = at(15);
+    day.pans[kSlaw].levels[1][at(3)] = 60;
+    CHECK_FALSE(appetiteOf(kSlaw, kPlan, day, 80));
+    day.pans[kSlaw].levels[1][at(7)] = 10;
+    REQUIRE(appetiteOf(kSlaw, kPlan, day, 80));
+    CHECK(appetiteOf(kSlaw, kPlan, day, 80)->taken == Approx(36 / 40.0));
+}

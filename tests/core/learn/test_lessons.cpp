@@ -27,7 +27,9 @@ event::Step stepOf(const event::Event& event, const char* id) {
 
 /// Planned and taken portions a guest where all were planned to take it.
 learn::Appetite took(const char* id, double planned, double taken, bool isAtLeast = false) {
-    return {DishId{id}, planned, taken, 1, isAtLeast};
+    learn::Appetite one{DishId{id}, planned, taken, 1, isAtLeast};
+    one.name = dish(orchard(), id).name;
+    return one;
 }
 
 std::int32_t takeOf(const event::Event& event, const char* id) {
@@ -114,6 +116,19 @@ TEST_CASE("a dish that was scraped out never lowers its take") {
     REQUIRE(more.size() == 1);
     CHECK(more.front().dish == DishId{"slaw"});
     CHECK(more.front().learned > more.front().planned);
+}
+
+TEST_CASE("a dish is known by its name, whatever its id") {
+    const auto event = orchard();
+    auto other = tookOfPlan("slaw", 0.5);
+    other.name = LocalText(std::string("Corn pudding"));
+    CHECK(learn::takesFor(event, {{other}}).empty());
+    auto copied = tookOfPlan("slaw", 0.5);
+    copied.dish = DishId{"slaw-2"};
+    const auto learnt = learn::takesFor(event, {{copied}});
+    REQUIRE(learnt.size() == 1);
+    CHECK(learnt.front().dish == DishId{"slaw"});
+    CHECK(learnt.front().learned < learnt.front().planned);
 }
 
 TEST_CASE("small differences are no news") {

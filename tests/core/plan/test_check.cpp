@@ -155,6 +155,22 @@ TEST_CASE("a person is not in two places at once and needs time to walk") {
     CHECK(check(problem, schedule).empty());
 }
 
+TEST_CASE("of a day under way only what is still to come is judged") {
+    Schedule schedule = smallLunchPlan();
+    schedule.tasks[4].pieces = {{minutes(-40), minutes(8), {0}}, {minutes(-22), minutes(12), {0}}};
+    const auto found = check(smallLunch(), schedule);
+    REQUIRE_FALSE(found.empty());
+    std::vector<bool> isFixed(schedule.tasks.size(), true);
+    CHECK(check(smallLunch(), schedule, isFixed).empty());
+    CHECK(check(smallLunch(), schedule, {}) == found);
+    // One of the two is enough.
+    isFixed[static_cast<std::size_t>(found.front().task)] = false;
+    CHECK_FALSE(check(smallLunch(), schedule, isFixed).empty());
+    isFixed.assign(isFixed.size(), true);
+    isFixed[static_cast<std::size_t>(found.front().other.value())] = false;
+    CHECK_FALSE(check(smallLunch(), schedule, isFixed).empty());
+}
+
 TEST_CASE("a violation is told in one line") {
     Problem problem = smallLunch();
     problem.resources[0].capacity = 7;

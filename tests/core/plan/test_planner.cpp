@@ -22,6 +22,16 @@ Plan planned(const Problem& problem, std::int64_t schedules = 2000) {
     return *plan;
 }
 
+/// A millisecond passes whenever somebody looks.
+class WatchedClock final : public Clock {
+  public:
+    Instant wall() const override { return Instant{running()}; }
+    Duration running() const override { return Duration{looks_++}; }
+
+  private:
+    mutable std::int64_t looks_ = 0;
+};
+
 NoPlan refused(const Problem& problem) {
     const auto plan = makePlan(problem);
     REQUIRE_FALSE(plan.has_value());
@@ -188,6 +198,28 @@ TEST_CASE("a long search of a small plan proves it best within its schedules") {
     CHECK(plan->latestArrival == minutes(-28));
     CHECK(plan->arrivalBound == plan->latestArrival);
     CHECK(plan->schedulesTried <= search.budget.schedules);
+}
+
+TEST_CASE("a search ends when its time is over, with the best it has") {
+    const Problem problem = inventDay(7, 60, 3);
+    const WatchedClock clock;
+    Search search;
+    search.budget.schedules = 1'000'000;
+    search.budget.time = Duration{400};
+    search.budget.clock = &clock;
+
+    const auto shortly = makePlan(problem, search);
+    search.budget.time = Duration{4'000};
+    const auto longer = makePlan(problem, search);
+
+    REQUIRE(shortly);
+    REQUIRE(longer);
+    for (const auto* plan : {&*shortly, &*longer})
+        for (const Violation& violation : check(problem, plan->schedule))
+            FAIL_CHECK(describe(problem, violation));
+    CHECK(shortly->schedulesTried < longer->schedulesTried);
+    CHECK(longer->schedulesTried < 100'000);
+    CHECK(longer->latestArrival >= shortly->latestArrival);
 }
 
 TEST_CASE("a second thread never makes a plan worse, and the same seed gives the same plan") {

@@ -95,6 +95,72 @@ TEST_CASE("A short table says by how much, and how many more would do") {
     CHECK(reckon(event).line.shortBy == Length{});
 }
 
+namespace {
+
+/// The bread and the sauces are loaded at a bar with a table of its own.
+event::Event withBar() {
+    auto event = test::orchard();
+    event.site.stations.push_back({StationId("bar"), LocalText("Bar"), {}});
+    for (event::Dish& dish : event.menu)
+        if (dish.course == event::Course::Bread || dish.course == event::Course::Sauce)
+            for (event::Step& step : dish.method)
+                if (step.kind == event::StepKind::Load) step.station = StationId("bar");
+    event::Table bar = event.kit.tables.front();
+    bar.id = ResourceId("bar-table");
+    bar.count = 1;
+    bar.station = StationId("bar");
+    event.kit.tables.insert(event.kit.tables.begin(), bar);
+    return event;
+}
+
+}  // namespace
+
+TEST_CASE("Each station where dishes are loaded has a line of its own") {
+    const auto event = withBar();
+    const auto all = reckon(event);
+    CHECK(all.faults.empty());
+    checkGeometry(all.line);
+    REQUIRE(all.line.stands.size() >= event.menu.size());
+    for (const auto& stand : all.line.stands) {
+        const bool isAtBar =
+            stand.course == event::Course::Bread || stand.course == event::Course::Sauce;
+        INFO(stand.dish.text());
+        CHECK(all.line.tables[stand.table].station == StationId(isAtBar ? "bar" : "line"));
+    }
+    CHECK(all.line.cards.size() == event.menu.size());
+    // Tables that do not stand end to end have no joint to tie.
+    const auto tables = all.line.tables.size();
+    CHECK(quantity::jointCount(all.line) == tables - 2);
+    const auto ties = std::find_if(all.pack.begin(), all.pack.end(),
+                                   [](const auto& row) { return row.key == "pack/ties"; });
+    CHECK((ties == all.pack.end() ? 0 : ties->amount.value) == static_cast<double>(tables - 2));
+    // Mains at the end of one line do not stand before the sauces of another.
+    CHECK(std::none_of(all.line.prompts.begin(), all.line.prompts.end(), [](const auto& prompt) {
+        return prompt.what == quantity::Prompt::What::Order;
+    }));
+}
+
+TEST_CASE("A line that is short is blamed at its own tables, though another has room to spare") {
+    auto event = withBar();
+    event.kit.tables[0].count = 9;  // the bar
+    event.kit.tables[1].count = 1;  // the line
+    const auto all = reckon(event);
+    REQUIRE(all.faults.size() == 1);
+    CHECK(all.faults[0].path == "/kit/tables/1/count");
+    CHECK(all.line.needed < all.line.available);
+    CHECK(all.line.shortBy > Length{});
+    CHECK_FALSE(all.line.waiting.empty());
+    event.kit.tables[1].count = 1 + all.line.moreTables;
+    CHECK(reckon(event).faults.empty());
+}
+
+TEST_CASE("A dish that is loaded where no table stands is on the first line, not lost") {
+    auto event = test::orchard();
+    for (event::Step& step : event.menu[0].method)
+        if (step.kind == event::StepKind::Load) step.station = StationId("fire");
+    CHECK(order(reckon(event).line).front() == "slaw");
+}
+
 TEST_CASE("No table on the line is told, not laid on the ground") {
     auto event = test::orchard();
     event.kit.tables.clear();

@@ -45,6 +45,40 @@ TEST_CASE("Raw meat rides apart from ready food, fuel apart from all food") {
                          [](const auto& a, const auto& b) { return a.ride < b.ride; }));
 }
 
+TEST_CASE("A roast that is only trimmed cold rides raw, though its gravy is cooked and kept") {
+    auto event = test::orchard();
+    event::Ahead gravy;
+    gravy.id = StepId("gravy");
+    gravy.name = LocalText("Boil down the bones");
+    for (const auto keeping : {event::Keeping::Chill, event::Keeping::HoldHot}) {
+        gravy.then = keeping;
+        event.menu[6].ahead = {event.menu[6].ahead[0], gravy};
+        REQUIRE(event.menu[6].ahead[0].then == event::Keeping::Cold);
+        CHECK(row(reckon(event).pack, "pack/food/lamb").ride == Ride::ColdBoxRaw);
+    }
+    // Roasted whole and held hot, and nothing left to cook there.
+    event.menu[6].ahead = {gravy};
+    std::erase_if(event.menu[6].method,
+                  [](const auto& step) { return step.kind == event::StepKind::Cook; });
+    CHECK(row(reckon(event).pack, "pack/food/lamb").ride == Ride::HotBox);
+}
+
+TEST_CASE("A dish without a vessel takes neither the spoons nor the cards of the others") {
+    auto event = test::orchard();
+    const auto before = reckon(event);
+    event.menu[0].serving->vessel.reset();
+    const auto after = reckon(event);
+    for (const char* key : {"supply/spoons", "supply/cards"}) {
+        INFO(key);
+        const auto* figure = quantity::findFigure(after, key);
+        REQUIRE(figure);
+        CHECK(figure->amount == quantity::findFigure(before, key)->amount);
+    }
+    CHECK(row(after.pack, "pack/supply/spoons").amount.value > 0);
+    REQUIRE(after.faults.size() == 1);
+    CHECK(after.faults[0].path == "/menu/0/serving/vessel");
+}
+
 TEST_CASE("What went out and did not come back is named with its count") {
     const auto pack = reckon(test::orchard()).pack;
     const std::vector<PackCount> out{{"pack/kit/chafer", 4},

@@ -9,6 +9,7 @@
 #include "event/method_card.h"
 #include "plan/build/build.h"
 #include "quantity/build/reckon.h"
+#include "quantity/yields.h"
 
 using namespace cinder;
 
@@ -54,6 +55,28 @@ void checkLanguages(const LocalText& text) {
     INFO(text.in("en"));
     CHECK(text.byLanguage().contains("en"));
     CHECK(text.byLanguage().contains("es"));
+}
+
+/// All that goes into the only dish of `event` is bought, enough of it, and nothing else.
+void checkPurchase(const event::Event& event, const quantity::Reckoning& all) {
+    const auto& ingredients = event.menu[0].serving->ingredients;
+    REQUIRE(all.purchase.size() == ingredients.size());
+    for (std::size_t i = 0; i < ingredients.size(); ++i) {
+        const auto& one = ingredients[i];
+        const auto& buy = all.purchase[i];
+        INFO(one.id.text());
+        CHECK(buy.id == one.id);
+        CHECK(buy.name == one.name);
+        double ready = buy.need.amount.value;
+        if (one.yieldPercent) ready *= *one.yieldPercent / 100.0;
+        for (const auto& key : one.yields)
+            ready *= quantity::readyForOne(*quantity::findYield(key));
+        REQUIRE(all.dishes[0].weight);
+        const double share = all.dishes[0].weight->amount.value * one.percent / 100.0;
+        CHECK(ready >= share - 0.001);
+        // A whole gram of the share and of what is bought for it; whole legs of lamb and loaves.
+        if (!event.menu[0].pieces || event.menu[0].serving->portionPieces) CHECK(ready < share + 5);
+    }
 }
 
 }  // namespace
@@ -138,10 +161,99 @@ TEST_CASE("Every card copied into an event makes no fault, and its food is recko
                     FAIL_CHECK(event::describe(fault));
             CHECK(all.dishes[0].portions);
             CHECK(all.dishes[0].vessels);
-            CHECK(all.purchase.size() == event.menu[0].serving->ingredients.size());
+            checkPurchase(event, all);
             CHECK(plan::build(event).has_value());
         }
     }
+}
+
+TEST_CASE("One id of an ingredient is one good in one pack, in every card and demo event") {
+    std::map<std::string, event::Ingredient> goods;
+    const auto add = [&](const std::string& where, const event::Dish& dish) {
+        for (const auto& one : dish.serving->ingredients) {
+            INFO(where << " " << dish.id.text() << " " << one.id.text());
+            const auto& first = goods.emplace(one.id.text(), one).first->second;
+            CHECK(one.name == first.name);
+            CHECK(one.pack == first.pack);
+        }
+    };
+    for (const auto& file : cardFiles())
+        add(file.name, card(file));
+    for (const auto* name : {"orchard-harvest-lunch", "pruning-day-supper", "last-apple-feast"})
+        for (const auto& dish : test::demo(name).menu)
+            add(name, dish);
+    // And two goods are not called the same.
+    std::map<std::string, std::string> names;
+    for (const auto& [id, one] : goods)
+        for (const auto* language : {"en", "es"}) {
+            const std::string name = language + std::string(one.name.in(language));
+            INFO(id << " and " << names[name] << ": " << name);
+            CHECK(names[name].empty());
+            names[name] = id;
+        }
+}
+
+TEST_CASE(
+    "Of pieces that are counted as much is bought as they weigh raw, whatever cooking takes") {
+    int counted = 0;
+    const auto check = [&](const event::Event& event, const event::Dish& dish,
+                           const quantity::DishFigures& figures) {
+        if (!dish.serving->portionPieces) return;
+        const auto& one = dish.serving->ingredients.front();
+        INFO(event.id.text() << " " << dish.id.text());
+        REQUIRE(figures.pieces);
+        REQUIRE(figures.ingredients.front().weight);
+        const double raw =
+            figures.pieces->amount.value * static_cast<double>(dish.pieces->mass->grams());
+        CHECK(figures.weight->amount.value == raw);
+        for (const auto& part : dish.serving->ingredients)
+            for (const auto& key : part.yields)
+                CHECK_FALSE(quantity::isOfCooking(*quantity::findYield(key)));
+        if (dish.serving->ingredients.size() > 1) return;
+        CHECK(one.yieldPercent == 100);
+        CHECK(figures.ingredients.front().weight->amount.value == raw);
+        ++counted;
+    };
+    for (const auto* name : {"orchard-harvest-lunch", "pruning-day-supper", "last-apple-feast"}) {
+        const auto event = test::demo(name);
+        const auto all = quantity::reckon(event);
+        for (std::size_t i = 0; i < event.menu.size(); ++i)
+            check(event, event.menu[i], all.dishes[i]);
+    }
+    for (const auto& file : cardFiles()) {
+        auto event = test::orchard();
+        event.menu.push_back(event::copiedInto(event, card(file)));
+        const auto all = quantity::reckon(event);
+        check(event, event.menu.back(), all.dishes.back());
+    }
+    // Patties, two sausages, steaks, two cuts of chicken, corn and sweet potatoes; two chickens and
+    // two corns of the demos.
+    CHECK(counted == 12);
+}
+
+TEST_CASE(
+    "What cooking takes is no yield of counted pieces, and is blamed where an event says so") {
+    auto event = test::orchard();
+    event.menu.push_back(event::copiedInto(event, cardCalled("beef-patties")));
+    const auto before = quantity::reckon(event);
+    auto& beef = event.menu.back().serving->ingredients[0];
+    beef.yieldPercent.reset();
+    beef.yields = {"cy_23573"};
+    const auto after = quantity::reckon(event);
+    REQUIRE(after.faults.size() == before.faults.size() + 1);
+    const auto fault = std::find_if(after.faults.begin(), after.faults.end(), [](const auto& one) {
+        return one.path == "/menu/9/serving/ingredients/0/yields/0";
+    });
+    REQUIRE(fault != after.faults.end());
+    CHECK(fault->what == event::Fault::What::Contradiction);
+    CHECK(fault->allowed == "/menu/9/serving/portionPieces");
+    // It is bought all the same, and not too much of it.
+    CHECK(after.dishes.back().ingredients[0].weight->amount ==
+          before.dishes.back().ingredients[0].weight->amount);
+    // What trimming takes does count.
+    beef.yields = {"trim_celery"};
+    CHECK(quantity::reckon(event).dishes.back().ingredients[0].weight->amount.value >
+          before.dishes.back().ingredients[0].weight->amount.value);
 }
 
 TEST_CASE("A card copied twice has two ids, and its steps follow their own dish") {

@@ -3,6 +3,7 @@
 #include <functional>
 
 #include "demo.h"
+#include "event/menu.h"
 #include "quantity/build/reckon.h"
 
 using namespace cinder;
@@ -70,6 +71,49 @@ TEST_CASE("Every figure with a key can be overridden, and undone by taking the o
         CHECK(figure->isOverridden());
         CHECK(figure->amount.value == own);
         CHECK(figure->reckoned == findFigure(all, key)->amount.value);
+    }
+}
+
+TEST_CASE("An own value for pieces is held against the pieces the grate counts on") {
+    // Eight legs of lamb are counted on.
+    REQUIRE(test::orchard().menu[6].pieces->total == 8);
+    CHECK(reckon(overridden("dish/lamb/pieces", 8)).faults.empty());
+    const auto above = reckon(overridden("dish/lamb/pieces", 11)).faults;
+    REQUIRE(above.size() == 1);
+    CHECK(above[0].what == event::Fault::What::OutOfRange);
+    CHECK(above[0].path == "/menu/6/pieces/total");
+    CHECK(above[0].found == "8");
+    CHECK(above[0].allowed == "11..20000");
+    const auto below = reckon(overridden("dish/lamb/pieces", 5)).faults;
+    REQUIRE(below.size() == 1);
+    CHECK(below[0].path == "/menu/6/pieces/total");
+    CHECK(below[0].found == "8");
+    CHECK(below[0].allowed == "5..5");
+
+    // What was said is right: with so many counted on there is nothing to blame.
+    for (const int own : {5, 11}) {
+        auto settled = overridden("dish/lamb/pieces", own);
+        settled.menu[6].pieces->total = own;
+        CHECK(reckon(settled).faults.empty());
+    }
+}
+
+TEST_CASE("By the hundred guests, an own value of pieces asks for the least rate that counts it") {
+    const auto halloumi = [](double own, std::optional<std::int32_t> rate) {
+        auto event = overridden("dish/halloumi/pieces", own);
+        if (rate) event.menu[4].pieces->perHundredGuests = rate;
+        return reckon(event).faults;
+    };
+    const auto rate = test::orchard().menu[4].pieces->perHundredGuests;
+    REQUIRE(rate);
+    const auto counted = event::pieceCount(*test::orchard().menu[4].pieces, test::orchard().guests);
+    CHECK(halloumi(counted, {}).empty());
+    for (const int own : {1, counted - 1, counted + 1, 96, 500}) {
+        INFO(own);
+        const auto faults = halloumi(own, {});
+        REQUIRE(faults.size() == 1);
+        CHECK(faults[0].path == "/menu/4/pieces/perHundredGuests");
+        CHECK(halloumi(own, std::stoi(faults[0].allowed)).empty());
     }
 }
 

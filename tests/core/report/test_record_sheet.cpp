@@ -57,7 +57,25 @@ TEST_CASE("the record on paper shows old and corrected values, what was taken ba
         return false;
     };
     CHECK(says("FDA Food Code 2022"));
+    CHECK(says("On this sheet: tablet: 5 entries, last tablet-5."));
     CHECK(says("Local codes and the licensed food protection manager decide"));
+}
+
+TEST_CASE("what a pan was filled out of is on paper") {
+    Log log;
+    log.measure(0min, Purpose::HoldHot, inCelsius(60));
+    log.add(FoodMeasured{
+        {kPan.dish, 2}, Purpose::HoldHot, inCelsius(58), kProbe, {}, {}, {}, kEleven + 30min, 1});
+    live::Day day;
+    day.record = log.entries;
+    const auto said = [&](const char* language) {
+        report::Style style;
+        style.language = language;
+        const auto document = report::recordSheet(day, plans(), kEleven + 40min, style);
+        return report::tablesOf(document).at(1)->rows.at(1).cells[2];
+    };
+    CHECK(said("en") == "held hot, filled out of pan 1");
+    CHECK(said("es").find(", llenada de la charola 1") != std::string::npos);
 }
 
 TEST_CASE("the record as CSV has every entry with both scales and both instants") {

@@ -155,7 +155,7 @@ TEST_CASE("The run sheet has every task, by its start") {
     const Prepared day;
     const auto problem = plan::build(day.event);
     REQUIRE(problem);
-    const auto made = plan::makePlan(*problem, {{200, std::nullopt}, 1, nullptr, nullptr});
+    const auto made = plan::makePlan(*problem, {{200, std::nullopt}});
     REQUIRE(made);
     const live::RunSheet sheet{*problem, made->schedule, day.event.serve.at};
     const auto document = runSheet(day.event, sheet, kEnglish);

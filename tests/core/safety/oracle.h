@@ -2,10 +2,10 @@
 
 /// A second opinion on whether a pan may be kept, written from the rules' text alone: it looks at
 /// the whole list of what was written down, in minutes and tenths of a degree, and knows nothing of
-/// the code it judges. Random days to hold against it come with it.
+/// the code it judges. Random days to hold against it: random_days.h.
 
 #include <algorithm>
-#include <random>
+#include <optional>
 #include <vector>
 
 #include "kitchen_log.h"
@@ -14,34 +14,84 @@ namespace samples {
 
 /// One line somebody wrote on a sheet.
 struct Line {
-    enum class Kind { Hot, Cold, Reheated, OnTheWay, Acted, TimeStarted, CoolingBegun, Thrown };
+    enum class Kind {
+        Hot,
+        Cold,
+        Reheated,
+        Packed,  ///< heated from a sealed pack
+        Cooked,
+        OnTheWay,
+        Acted,
+        TimeStarted,
+        CoolingBegun,
+        Thrown,
+        Corrected,
+        Tested,  ///< in ice water, degrees Celsius
+    };
     int minute = 0;
     Kind kind = Kind::Hot;
-    int tenths = 0;         ///< of a degree Celsius
-    std::size_t about = 0;  ///< of an action: the line it is about
+    int tenths = 0;  ///< of a degree of its own scale
+    bool isFahrenheit = false;
+    std::size_t about = 0;  ///< of an action or a correction: the line it is about
     safety::Action action = safety::Action::Discard;
     safety::TimeRule rule = safety::TimeRule::Hot;
 };
 using Sheet = std::vector<Line>;
 
-// FDA Food Code 2022: 3-501.16 (57, 5), 3-403.11 (74), 3-501.14 (57, 21, 5; 2 h, 6 h), 3-501.19
-// (4 h, 6 h). USDA FSIS, 2-hour rule: the longest hole in the record.
-inline constexpr int kHot = 570, kCold = 50, kHeated = 740, kMiddle = 210;
-inline constexpr int kHole = 120, kMend = 120, kTime = 240;
+/// What is known of the dish: poultry that comes raw, or a stew that does not.
+struct Stew {
+    bool isRaw = false;
+    std::optional<int> since;  ///< from when on it must be measured
+};
+
+/// As printed in both scales, in tenths.
+struct Figure {
+    int celsius = 0;
+    int fahrenheit = 0;
+};
+// FDA Food Code 2022: 3-501.16 (57, 5), 3-403.11 (74; 57 from a sealed pack), 3-401.11(A)(3) (74),
+// 3-501.14 (57, 21, 5; 2 h, 6 h), 3-501.19 (4 h, 6 h). USDA FSIS, 2-hour rule: the longest hole in
+// the record, and that time out of limit is added up.
+inline constexpr Figure kHot{570, 1350}, kCold{50, 410}, kHeated{740, 1650}, kMiddle{210, 700};
+inline constexpr int kHole = 120, kMend = 120, kTime = 240, kFirstStage = 120, kBothStages = 360;
+/// The ice point, at most so far off (4-203.11), in tenths.
+inline constexpr int kIce = 10;
+
+inline bool isAtLeast(const Line& line, Figure figure) {
+    return line.tenths >= (line.isFahrenheit ? figure.fahrenheit : figure.celsius);
+}
+inline bool isAtMost(const Line& line, Figure figure) {
+    return line.tenths <= (line.isFahrenheit ? figure.fahrenheit : figure.celsius);
+}
+/// A reading of food that does not cool.
+inline bool isFood(const Line& line) {
+    using Kind = Line::Kind;
+    return line.kind == Kind::Hot || line.kind == Kind::Cold || line.kind == Kind::Reheated ||
+           line.kind == Kind::Packed || line.kind == Kind::Cooked;
+}
 
 class Oracle {
   public:
-    Oracle(const Sheet& sheet, int now) : sheet_(sheet), now_(now) {}
+    Oracle(const Sheet& sheet, const Stew& stew, int now)
+        : sheet_(sheet), stew_(stew), now_(now), isTrusted_(sheet.size(), true) {
+        for (std::size_t i = 0; i < sheet.size(); ++i)
+            isTrusted_[i] = trustsAt(sheet[i].minute);
+        for (const Line& line : sheet) {
+            if (line.kind != Line::Kind::Corrected) continue;
+            Line& first = sheet_[line.about];
+            // Both values stand, and the worse one is believed.
+            first.tenths = first.kind == Line::Kind::Cold ? std::max(first.tenths, line.tenths)
+                                                          : std::min(first.tenths, line.tenths);
+            isTrusted_[line.about] = isTrusted_[line.about] && trustsAt(line.minute);
+        }
+    }
 
     /// Whether what is left over may go into a box, cold or to be cooled.
     [[nodiscard]] bool mayStay() const {
         if (has(Line::Kind::Thrown) || has(Line::Kind::TimeStarted)) return false;
         const std::size_t cooling = first(Line::Kind::CoolingBegun);
-        const std::vector<Line> before = readings(0, cooling);
-        if (before.empty() || !areMended(cooling)) return false;
-        const int end = cooling < sheet_.size() ? sheet_[cooling].minute : now_;
-        if (hasHole(before, end) || !isHandledRight(before)) return false;
-        return cooling == sheet_.size() || isCooledRight(before, cooling);
+        if (!isHeldRight(cooling)) return false;
+        return cooling == sheet_.size() || isCooledRight(cooling);
     }
 
     /// Whether it may be given to guests, for sure not: true means that nobody may.
@@ -55,10 +105,14 @@ class Oracle {
     }
 
   private:
-    static bool isReading(const Line& line) {
-        return line.kind == Line::Kind::Hot || line.kind == Line::Kind::Cold ||
-               line.kind == Line::Kind::Reheated || line.kind == Line::Kind::OnTheWay;
-    }
+    /// A reading out of limit nobody has put right.
+    struct Open {
+        std::size_t line = 0;
+        safety::Action wanted = safety::Action::Reheat;
+        bool isPack = false;
+        int by = 0;
+    };
+
     bool has(Line::Kind kind) const { return first(kind) < sheet_.size(); }
     std::size_t first(Line::Kind kind) const {
         return static_cast<std::size_t>(
@@ -66,286 +120,133 @@ class Oracle {
                          [&](const Line& line) { return line.kind == kind; }) -
             sheet_.begin());
     }
-    std::vector<Line> readings(std::size_t from, std::size_t to) const {
-        std::vector<Line> found;
-        for (std::size_t i = from; i < std::min(to, sheet_.size()); ++i)
-            if (isReading(sheet_[i]) && sheet_[i].kind != Line::Kind::OnTheWay)
-                found.push_back(sheet_[i]);
-        return found;
-    }
-    static bool hasHole(const std::vector<Line>& lines, int end) {
-        for (std::size_t i = 1; i < lines.size(); ++i)
-            if (lines[i].minute - lines[i - 1].minute > kHole) return true;
-        return end - lines.back().minute > kHole;
-    }
-
-    /// Hot food that was cold before has to have been heated through.
-    bool wasColdBefore(std::size_t i) const {
-        for (std::size_t k = i; k-- > 0;) {
-            if (!isReading(sheet_[k]) || sheet_[k].kind == Line::Kind::OnTheWay) continue;
-            if (sheet_[k].kind == Line::Kind::Cold && sheet_[k].tenths <= kCold) return true;
-            if (sheet_[k].kind == Line::Kind::Reheated && sheet_[k].tenths >= kHeated) return false;
-            if (sheet_[k].kind == Line::Kind::Hot && sheet_[k].tenths >= kHeated) return false;
-            if (sheet_[k].kind == Line::Kind::Hot && sheet_[k].tenths >= kHot && !wasColdBefore(k))
-                return false;
+    /// The thermometer passed the last test before and the next one after, as far as there are any.
+    bool trustsAt(int minute) const {
+        std::optional<bool> before, after;
+        for (const Line& line : sheet_) {
+            if (line.kind != Line::Kind::Tested) continue;
+            if (line.minute <= minute) before = line.tenths <= kIce;
+            if (line.minute > minute && !after) after = line.tenths <= kIce;
         }
-        return false;
+        return before.value_or(true) && after.value_or(true);
     }
-    bool isIn(std::size_t i) const {
-        const Line& line = sheet_[i];
-        if (line.kind == Line::Kind::Cold) return line.tenths <= kCold;
-        if (line.kind == Line::Kind::Reheated) return line.tenths >= kHeated;
-        return line.tenths >= (wasColdBefore(i) ? kHeated : kHot);
-    }
-    /// Whether line k heats food through, or cools it again, for a bad line i.
-    bool shows(std::size_t k, std::size_t i) const {
-        const Line& line = sheet_[k];
-        if (sheet_[i].kind == Line::Kind::Cold)
-            return line.kind == Line::Kind::Cold && line.tenths <= kCold;
-        const bool isThrough =
-            line.kind == Line::Kind::Reheated || (line.kind == Line::Kind::Hot && wasColdBefore(k));
-        return isThrough && line.tenths >= kHeated;
-    }
-
-    /// Every reading out of limit: an action of the right kind, and a reading that shows it worked,
-    /// both in time.
-    bool areMended(std::size_t cooling) const {
-        std::vector<bool> isMended(sheet_.size(), true);
-        int lastGood = -100'000;
-        std::vector<std::size_t> open;
-        for (std::size_t i = 0; i < std::min(cooling, sheet_.size()); ++i) {
-            const Line& line = sheet_[i];
-            if (!isReading(line) || line.kind == Line::Kind::OnTheWay) continue;
-            if (isIn(i)) {
-                open.erase(std::remove_if(open.begin(), open.end(),
-                                          [&](std::size_t bad) {
-                                              return shows(i, bad) && actedBy(bad) <= line.minute;
-                                          }),
-                           open.end());
-                if (open.empty()) lastGood = line.minute;
-                continue;
-            }
-            open.push_back(i);
-            const bool wasReheating = line.kind == Line::Kind::Reheated || wasColdBefore(i);
-            const bool isFirst = lastGood < -1000;
-            if (line.kind == Line::Kind::Cold && (isFirst || line.minute - lastGood > kTime))
-                return false;
-            if (line.kind == Line::Kind::Hot && !wasReheating &&
-                (isFirst || line.minute - lastGood > kTime))
-                return false;
-            int by = line.minute + kMend;
-            if (!isFirst) by = std::min(by, lastGood + kTime);
-            const int acted = actedBy(i);
-            int shown = 100'000;
-            for (std::size_t k = i + 1; k < std::min(cooling, sheet_.size()) && shown > 99'999; ++k)
-                if (isReading(sheet_[k]) && sheet_[k].kind != Line::Kind::OnTheWay && shows(k, i))
-                    shown = sheet_[k].minute;
-            if (acted > by || shown > by || acted > now_ || shown > now_) return false;
-        }
-        return true;
-    }
-    int actedBy(std::size_t bad) const {
-        const auto wanted =
-            sheet_[bad].kind == Line::Kind::Cold ? safety::Action::Chill : safety::Action::Reheat;
+    /// When the right thing was done about a bad line.
+    int actedBy(const Open& open) const {
         for (const Line& line : sheet_)
-            if (line.kind == Line::Kind::Acted && line.about == bad && line.action == wanted)
+            if (line.kind == Line::Kind::Acted && line.about == open.line &&
+                line.action == open.wanted)
                 return line.minute;
         return 100'000;
     }
-
-    /// Hot food does not turn cold by itself, and cold food is heated through within two hours.
-    bool isHandledRight(const std::vector<Line>& before) const {
-        bool isHot = false;
-        bool isWarming = false;
-        int lastCold = -1;
-        for (const Line& line : before) {
-            if (line.kind == Line::Kind::Cold && line.tenths <= kCold) {
-                if (isHot) return false;
-                // Warming that was broken off leaves the two hours running.
-                if (!isWarming) lastCold = line.minute;
-            } else if (line.kind != Line::Kind::Cold) {
-                isWarming = isWarming || (!isHot && lastCold >= 0 && line.tenths < kHeated);
-                if (line.tenths < kHot) continue;
-                if (!isHot && lastCold >= 0) {
-                    if (line.tenths < kHeated) continue;
-                    if (line.minute - lastCold > kMend) return false;
-                }
-                isHot = isHot || line.kind == Line::Kind::Hot || line.tenths >= kHeated;
-            }
-        }
-        return true;
+    /// Heated through, or cooled again; a pack, as far as a pack asks.
+    static bool shows(const Line& line, bool isPack, const Open& open) {
+        if (open.wanted == safety::Action::Chill) return line.kind == Line::Kind::Cold;
+        return line.kind != Line::Kind::Cold && (isAtLeast(line, kHeated) || isPack);
     }
 
-    bool isCooledRight(const std::vector<Line>& before, std::size_t cooling) const {
+    /// Line by line: measured often enough, each bad line put right in time, all time out of limit
+    /// together within the four hours, cold food heated through within two, and nothing hot that
+    /// turns up cold.
+    bool isHeldRight(std::size_t cooling) const {
+        std::vector<Open> open;
+        bool isHot = false, isCold = false, isOut = false;
+        int out = 0;
+        std::optional<int> lastGood, lastRead = stew_.since;
+        const auto isRaw = [&] { return stew_.isRaw && !isHot; };
+        const auto hasHole = [&](int minute) {
+            return lastRead && minute - *lastRead > (isRaw() ? kTime : kHole);
+        };
+        for (std::size_t i = 0; i < std::min(cooling, sheet_.size()); ++i) {
+            const Line& line = sheet_[i];
+            if (!isFood(line)) continue;
+            if (hasHole(line.minute)) return false;
+            for (const Open& one : open)
+                if (line.minute > one.by) return false;
+            const bool isChilled = line.kind == Line::Kind::Cold;
+            const bool isPack =
+                line.kind == Line::Kind::Packed && !stew_.isRaw && !isHot &&
+                std::all_of(open.begin(), open.end(), [](const Open& one) { return one.isPack; });
+            const bool mustBeHeated =
+                !isChilled && !isPack &&
+                (isRaw() || line.kind != Line::Kind::Hot || (isCold && !isHot));
+            const bool isIn =
+                isChilled ? isAtMost(line, kCold) : isAtLeast(line, mustBeHeated ? kHeated : kHot);
+            const bool isToCook = !isChilled && (isRaw() || line.kind == Line::Kind::Cooked);
+            if (isIn) {
+                if (isChilled && isHot) return false;
+                const bool isReheat = isCold && !isHot && !isChilled && !isToCook;
+                if (isReheat && lastGood && line.minute - *lastGood > kMend) return false;
+                // Whoever measured it, it was there to be measured.
+                if (!lastRead) lastRead = line.minute;
+                if (!isTrusted_[i]) continue;
+                std::erase_if(open, [&](const Open& one) {
+                    return shows(line, isPack, one) && actedBy(one) <= line.minute;
+                });
+                isHot = isHot || !isChilled;
+                isCold = isCold || isChilled;
+                if (open.empty()) {
+                    if (isOut) out += line.minute - *lastGood;
+                    isOut = false;
+                    lastGood = line.minute;
+                }
+            } else {
+                const bool isHeld = isChilled || (!mustBeHeated && !isPack);
+                const int spent = lastGood ? line.minute - *lastGood : 100'000;
+                if (isHeld && spent > kTime - out) return false;
+                isOut = isOut || isHeld || (isHot && !isToCook && !isAtLeast(line, kHot));
+                int by = line.minute + kMend;
+                if (lastGood) by = std::min(by, *lastGood + kTime - (isOut ? out : 0));
+                open.push_back({i,
+                                isChilled  ? safety::Action::Chill
+                                : isToCook ? safety::Action::CookOn
+                                           : safety::Action::Reheat,
+                                isPack, by});
+            }
+            if (isTrusted_[i] || !lastRead) lastRead = line.minute;
+        }
+        const int end = cooling < sheet_.size() ? sheet_[cooling].minute : now_;
+        return open.empty() && (isHot || isCold) && !hasHole(end);
+    }
+
+    bool isCooledRight(std::size_t cooling) const {
         int start = -1;
-        for (const Line& line : before)
-            if (line.kind != Line::Kind::Cold && line.tenths >= kHot) start = line.minute;
+        for (std::size_t i = 0; i < cooling; ++i)
+            if (isFood(sheet_[i]) && sheet_[i].kind != Line::Kind::Cold && isTrusted_[i] &&
+                isAtLeast(sheet_[i], kHot))
+                start = sheet_[i].minute;
         if (start < 0) return false;
         int middle = -1, end = -1;
         bool hasFallen = false;
-        std::vector<Line> after;
         for (std::size_t i = cooling; i < sheet_.size(); ++i) {
             const Line& line = sheet_[i];
-            if (!isReading(line)) continue;
-            // Called on the way or not, it is a reading of food that is cold.
+            if (!(isFood(line) || line.kind == Line::Kind::OnTheWay)) continue;
+            // Called on the way or not, it is a reading of food that is cold; the sheets write
+            // only such of it.
             if (end >= 0) {
-                after.push_back(line);
+                if (line.minute - end > kHole || !isAtMost(line, kCold)) return false;
+                if (isTrusted_[i]) end = line.minute;
                 continue;
             }
-            if (line.minute > start + (middle < 0 ? 120 : 360)) return false;
-            if (line.tenths >= kHot) {
+            if (line.minute > start + (middle < 0 ? kFirstStage : kBothStages)) return false;
+            if (!isTrusted_[i]) continue;
+            if (isAtLeast(line, kHot)) {
                 if (hasFallen) return false;
                 start = line.minute;
                 continue;
             }
             hasFallen = true;
-            if (middle >= 0 && line.tenths > kMiddle) return false;
-            if (middle < 0 && line.tenths <= kMiddle) middle = line.minute;
-            if (line.tenths <= kCold) {
-                end = line.minute;
-                after.push_back(line);
-            }
+            if (middle >= 0 && !isAtMost(line, kMiddle)) return false;
+            if (middle < 0 && isAtMost(line, kMiddle)) middle = line.minute;
+            if (isAtMost(line, kCold)) end = line.minute;
         }
-        if (end < 0) return now_ <= start + (middle < 0 ? 120 : 360);
-        // From here on it is cold food; the sheets below write only cold readings of it.
-        for (const Line& line : after)
-            if (line.tenths > kCold) return false;
-        return !hasHole(after, now_);
+        if (end < 0) return now_ <= start + (middle < 0 ? kFirstStage : kBothStages);
+        return now_ - end <= kHole;
     }
 
-    const Sheet& sheet_;
-    int now_;
-};
-
-/// A day of one pan that mostly goes well, minute by minute, and what is written about it.
-class RandomSheet {
-  public:
-    explicit RandomSheet(std::uint64_t seed) : random_(seed) {}
-
-    Sheet make() {
-        const bool beginsHot = below(2) == 0;
-        add(beginsHot ? Line::Kind::Hot : Line::Kind::Cold, beginsHot ? hot() : cold());
-        for (int count = below(9); count > 0; --count) {
-            const int what = below(20);
-            if (isCooling_ || what < 12) {
-                hold();
-            } else if (what < 14) {
-                add(Line::Kind::Reheated, 700 + below(120));
-                isHot_ = sheet_.back().tenths >= kHeated || isHot_;
-                act();
-            } else if (what < 17 && isHot_) {
-                cool();
-            } else if (what == 17) {
-                add(Line::Kind::TimeStarted, isHot_ ? hot() : cold());
-                sheet_.back().rule = isHot_          ? safety::TimeRule::Hot
-                                     : below(2) == 0 ? safety::TimeRule::Cold
-                                                     : safety::TimeRule::ColdLong;
-            } else if (what == 18) {
-                add(Line::Kind::Thrown, 0);
-            } else {
-                add(below(2) == 0 ? Line::Kind::Hot : Line::Kind::Cold, below(900));
-                act();
-            }
-        }
-        return std::move(sheet_);
-    }
-    [[nodiscard]] int later() { return minute_ + below(150); }
-    int below(int bound) { return std::uniform_int_distribution<int>{0, bound - 1}(random_); }
-
-  private:
-    int hot() { return below(12) == 0 ? 480 + below(90) : 570 + below(120); }
-    int cold() { return below(12) == 0 ? 51 + below(60) : 10 + below(41); }
-
-    void add(Line::Kind kind, int tenths) {
-        if (!sheet_.empty()) minute_ += 1 + (below(15) == 0 ? 100 + below(60) : below(100));
-        Line line;
-        line.minute = minute_;
-        line.kind = kind;
-        line.tenths = tenths;
-        sheet_.push_back(line);
-        if (sheet_.size() == 1) isHot_ = kind == Line::Kind::Hot;
-    }
-    void hold() {
-        if (isCooling_) {
-            temperature_ = std::max(20, temperature_ * (30 + below(60)) / 100);
-            add(temperature_ <= kCold && below(2) == 0 ? Line::Kind::Cold : Line::Kind::OnTheWay,
-                temperature_);
-            return;
-        }
-        add(isHot_ ? Line::Kind::Hot : Line::Kind::Cold, isHot_ ? hot() : cold());
-        act();
-    }
-    void cool() {
-        add(Line::Kind::CoolingBegun, 0);
-        isCooling_ = true;
-        temperature_ = 560 + below(60);
-    }
-    /// About the last line; often followed by the reading that shows that it worked.
-    void act() {
-        const std::size_t about = sheet_.size() - 1;
-        const Line bad = sheet_[about];
-        const bool isCold = bad.kind == Line::Kind::Cold;
-        const bool isBad = isCold
-                               ? bad.tenths > kCold
-                               : bad.tenths < (bad.kind == Line::Kind::Reheated ? kHeated : kHot);
-        if (!isBad || below(5) == 0) return;
-        add(Line::Kind::Acted, 0);
-        sheet_.back().about = about;
-        sheet_.back().action = below(8) == 0
-                                   ? (isCold ? safety::Action::Reheat : safety::Action::Chill)
-                               : isCold ? safety::Action::Chill
-                                        : safety::Action::Reheat;
-        if (below(4) == 0) return;
-        add(isCold ? Line::Kind::Cold : Line::Kind::Reheated,
-            isCold ? 20 + below(35) : 730 + below(60));
-        isHot_ = !isCold && sheet_.back().tenths >= kHeated ? true : isHot_;
-    }
-
-    std::mt19937_64 random_;
     Sheet sheet_;
-    int minute_ = 0;
-    bool isHot_ = false;
-    bool isCooling_ = false;
-    int temperature_ = 0;
+    const Stew& stew_;
+    int now_;
+    std::vector<bool> isTrusted_;
 };
-
-/// The same sheet as entries of a record.
-inline std::vector<Entry> entriesOf(const Sheet& sheet) {
-    Log log;
-    std::vector<EntryId> ids;
-    for (const Line& line : sheet) {
-        const Duration at = std::chrono::minutes{line.minute};
-        const Reading reading = inCelsius(line.tenths / 10.0);
-        const auto measure = [&](Purpose purpose) { return log.measure(at, purpose, reading); };
-        switch (line.kind) {
-            case Line::Kind::Hot:
-                ids.push_back(measure(Purpose::HoldHot));
-                break;
-            case Line::Kind::Cold:
-                ids.push_back(measure(Purpose::HoldCold));
-                break;
-            case Line::Kind::Reheated:
-                ids.push_back(measure(Purpose::Reheat));
-                break;
-            case Line::Kind::OnTheWay:
-                ids.push_back(measure(Purpose::Cooling));
-                break;
-            case Line::Kind::Acted:
-                ids.push_back(log.add(ActionTaken{ids[line.about], line.action, kEleven + at}));
-                break;
-            case Line::Kind::TimeStarted:
-                ids.push_back(log.add(ControlLeft{kPan, line.rule, reading, kProbe, kEleven + at}));
-                break;
-            case Line::Kind::CoolingBegun:
-                ids.push_back(
-                    log.add(safety::CoolingBegun{kPan, CoolingRoute::Cooked, kEleven + at}));
-                break;
-            case Line::Kind::Thrown:
-                ids.push_back(log.add(PanDiscarded{kPan, kEleven + at}));
-                break;
-        }
-    }
-    return log.entries;
-}
 
 }  // namespace samples

@@ -181,9 +181,17 @@ TEST_CASE("cooling: 135 degF at 11:00, 70 by 13:00, 41 by 17:00") {
         CHECK(log.at(2h).leftover == Leftover::Cool);
         CHECK(isLostBy(log.at(2h + 1ms), Lost::Why::CoolingSlow));
     }
-    SECTION("a millisecond late at either stage") {
+    SECTION("a millisecond late at the first stage") {
         log.measure(2h + 1ms, Purpose::Cooling, inFahrenheit(60));
         CHECK(isLostBy(log.at(3h), Lost::Why::CoolingSlow));
+        CHECK(log.at(3h).lost->at == kEleven + 2h);
+    }
+    SECTION("a millisecond late at the second stage") {
+        log.measure(2h, Purpose::Cooling, inFahrenheit(60));
+        log.measure(6h + 1ms, Purpose::Cooling, inFahrenheit(40));
+        CHECK(log.at(6h).leftover == Leftover::Cool);
+        CHECK(isLostBy(log.at(7h), Lost::Why::CoolingSlow));
+        CHECK(log.at(7h).lost->at == kEleven + 6h);
     }
     SECTION("the second stage missed") {
         log.measure(2h, Purpose::Cooling, inFahrenheit(65));
@@ -222,9 +230,20 @@ TEST_CASE("a salad made of room-warm things has four hours to 41 degF") {
     CHECK(isLostBy(slow.at(4h + 1ms), Lost::Why::CoolingSlow));
 }
 
+TEST_CASE("cooling is not offered once a stricter first stage would be over") {
+    Log log;
+    log.limits = Limits::with({"Orchard County", {{"coolStart", inCelsius(65)}}}).value();
+    log.measure(0min, Purpose::HoldHot, inCelsius(66));
+    log.measure(100min, Purpose::HoldHot, inCelsius(60));
+    CHECK(log.at(2h).leftover == Leftover::Cool);
+    CHECK(log.at(2h + 1ms).leftover == Leftover::Discard);
+    CHECK(log.at(2h + 1ms).mayServe);
+}
+
 TEST_CASE("food that was never seen hot is not cooled by the record") {
     Log log;
     log.cool(0min);
+    CHECK(log.at(1min).leftover == Leftover::Discard);
     log.measure(10min, Purpose::Cooling, inCelsius(40));
 
     CHECK(log.at(11min).lost);

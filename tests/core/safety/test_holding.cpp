@@ -96,6 +96,28 @@ TEST_CASE("a reading out of limit is closed by an allowed action and a reading t
         log.measure(80min, Purpose::HoldHot, inCelsius(60));
         CHECK_FALSE(log.at(81min).mayServe);
     }
+    // FDA Food Code 2022, 3-403.11(A): 74 degC in all parts, whatever it was called.
+    SECTION("reheated, and called held hot at the keypad") {
+        log.act(61min, bad, Action::Reheat);
+        log.measure(80min, Purpose::HoldHot, inCelsius(73.9));
+        CHECK_FALSE(log.at(81min).mayServe);
+        log.measure(90min, Purpose::HoldHot, inCelsius(74));
+        CHECK(log.at(91min).open.empty());
+        CHECK(log.at(91min).mayServe);
+        log.measure(170min, Purpose::HoldHot, inCelsius(60));
+        CHECK(log.at(200min).mayServe);
+    }
+    // 3-403.11(C) is for the first heating of a sealed pack, and this is none.
+    SECTION("warmed to the limit of a sealed pack only") {
+        log.act(61min, bad, Action::Reheat);
+        log.measure(80min, Purpose::ReheatPacked, inCelsius(60));
+        const auto open = log.at(81min).open;
+        REQUIRE(open.size() == 2);
+        CHECK(open[1].purpose == Purpose::Reheat);
+        log.act(82min, open[1].entry, Action::Reheat);
+        log.measure(90min, Purpose::ReheatPacked, inCelsius(74));
+        CHECK(log.at(91min).mayServe);
+    }
     SECTION("discarded") {
         log.act(61min, bad, Action::Discard);
         CHECK(log.at(62min).control == Control::Discarded);
@@ -144,8 +166,20 @@ TEST_CASE("a roast cooked by the chart may be held at its own lower limit, nothi
     CHECK(log.at(31min).isRoast);
     CHECK(log.at(31min).mayServe);
 
-    log.measure(40min, Purpose::HoldHot, inFahrenheit(129.9));
-    CHECK_FALSE(log.at(41min).mayServe);
+    // 3-501.14(A): what is lawfully held may be cooled from there.
+    SECTION("held there for hours it may still be cooled, from its last reading on") {
+        log.measure(130min, Purpose::HoldHot, inFahrenheit(130));
+        log.measure(240min, Purpose::HoldHot, inFahrenheit(130));
+        CHECK(log.at(241min).leftover == Leftover::Cool);
+        log.cool(241min);
+        CHECK(log.at(242min).cooling->by == kEleven + 360min);
+        log.measure(360min, Purpose::Cooling, inFahrenheit(70));
+        CHECK(log.at(361min).leftover == Leftover::Cool);
+    }
+    SECTION("below it, it is out of limit") {
+        log.measure(40min, Purpose::HoldHot, inFahrenheit(129.9));
+        CHECK_FALSE(log.at(41min).mayServe);
+    }
 }
 
 TEST_CASE("cold food that is warmed has to reach the reheating temperature") {

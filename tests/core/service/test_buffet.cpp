@@ -2,6 +2,7 @@
 
 #include "service/buffet.h"
 #include "service/flow.h"
+#include "service/what_helps.h"
 
 using namespace cinder;
 using namespace cinder::service;
@@ -89,6 +90,44 @@ TEST_CASE("A hundred guests with one server at the mains pass in about a quarter
     CHECK(flow.usual < std::chrono::minutes{17});
     REQUIRE(flow.bottleneck);
     CHECK(*flow.bottleneck == 6);
+}
+
+TEST_CASE(
+    "Mains that stand apart are served by the same people, and the line is no quicker for it") {
+    using event::Course;
+    event::Event event = sevenDishes();
+    event.menu[4].serving->choice.reset();
+    for (const std::int32_t servers : {1, 2}) {
+        const Flow together = flowOf(buffetOf(event, orderOf(event), {servers, 1}), {100, {}});
+        event::Event apart = event;
+        std::swap(apart.menu[4], apart.menu[5]);  // the sauce between pork and squash
+        const Buffet line = buffetOf(apart, orderOf(apart), {servers, 1});
+        REQUIRE(line.stops.size() == 9);
+        CHECK(line.stops[5].servers == servers);
+        CHECK(line.stops[7].servers == servers);
+        const Flow flow = flowOf(line, {100, {}});
+        CAPTURE(servers, together.usual.count(), flow.usual.count());
+        CHECK(flow.usual >= together.usual);
+        // The server is as busy as both stops together make him, and is what holds them up.
+        CHECK(flow.load[5] == flow.load[7]);
+        if (servers == 1) CHECK(flow.bottleneck == std::optional<std::size_t>(5));
+        for (const double load : flow.load)
+            CHECK(load <= 1);
+    }
+}
+
+TEST_CASE("A second server helps at every stop the first one goes to, and is offered once") {
+    event::Event event = sevenDishes();
+    std::swap(event.menu[4], event.menu[5]);
+    const Buffet buffet = buffetOf(event, orderOf(event));
+    const Flow now = flowOf(buffet, {100, {}}, 1, 20);
+    int offered = 0;
+    for (const Gain& gain : whatHelps(buffet, {100, {}}, now, 1, 20))
+        offered += gain.change.what == Change::What::SecondServer ? 1 : 0;
+    CHECK(offered == 1);
+    const Buffet two = withChange(buffet, {Change::What::SecondServer, 5});
+    CHECK(two.stops[5].servers == 2);
+    CHECK(two.stops[7].servers == 2);
 }
 
 TEST_CASE("Two sides with two servers are not quite twice as quick") {
