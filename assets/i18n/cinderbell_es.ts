@@ -496,10 +496,6 @@
 <context>
     <name>Keypad</name>
     <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
         <source>Unit: %1</source>
         <translation>Unidad: %1</translation>
     </message>

@@ -30,6 +30,7 @@ Sheet {
                 height: Space.hurried
                 glyph: step.modelData < 0 ? Icons.minus : Icons.plus
                 isStacked: root.width < root.height
+                size: step.isStacked ? Type.body : Type.lead  // one line in both languages
                 text: step.modelData < 0 ? qsTr("%1 min earlier").arg(-step.modelData) : qsTr("%1 min later").arg(step.modelData)
                 onClicked: root.day.moveServe(step.modelData)
             }

@@ -38,9 +38,9 @@ T.AbstractButton {
             text: root.text
             isStrong: true
             wrapMode: Text.WordWrap
-            fontSizeMode: Text.HorizontalFit
+            fontSizeMode: Text.Fit  // two lines before smaller letters
             minimumPixelSize: Type.small * 0.8
-            maximumLineCount: 2
+            maximumLineCount: 3
             horizontalAlignment: Text.AlignHCenter
             color: root.isChosen ? Theme.ground : root.enabled ? Theme.ink : Theme.ash
             Accessible.ignored: true

@@ -17,8 +17,9 @@ Column {
     property bool takesPoint: false
     property bool takesSign: false
     property int keyHeight: Space.touch
-    /// Where there is little room the units are one key beside the figure, each touch the next.
-    readonly property bool hasUnitKey: root.units.length > 1 && root.width < Space.column
+    /// The units are one key beside the figure, each touch the next: a row of their own pushes the
+    /// last digits off the sheet.
+    readonly property bool hasUnitKey: root.units.length > 1
     signal pressed(string key)
     signal erased()
     signal unitChosen(int unit)
@@ -96,16 +97,6 @@ Column {
         text: root.problem
         isStrong: true
         color: Theme.ink
-    }
-    Choice {
-        width: parent.width
-        visible: root.units.length > 1 && !root.hasUnitKey
-        isHeaded: false
-        name: qsTr("Unit")
-        keys: root.units
-        words: root.units
-        chosen: root.unitWord
-        onChoose: key => root.unitChosen(root.units.indexOf(key))
     }
     Grid {
         id: keys

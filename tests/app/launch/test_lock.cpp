@@ -2,16 +2,16 @@
 
 #include <filesystem>
 #include <memory>
-#include <string>
 
+#include "../../folder.h"
 #include "files/folder_lock.h"
 
 using cinder::platform::FolderLock;
 
 TEST_CASE("a folder is held by one at a time, and free again when that one is gone") {
     namespace fs = std::filesystem;
-    std::string name = (fs::temp_directory_path() / "cinderbell-test-XXXXXX").string();
-    const fs::path folder = ::mkdtemp(name.data());
+    const samples::Folder own;
+    const fs::path& folder = own.path();
     auto first = std::make_unique<FolderLock>(folder);
     CHECK_FALSE(first->isTaken());
     CHECK(FolderLock(folder).isTaken());
@@ -19,7 +19,6 @@ TEST_CASE("a folder is held by one at a time, and free again when that one is go
 
     first.reset();
     CHECK_FALSE(FolderLock(folder).isTaken());
-    fs::remove(folder);
 }
 
 TEST_CASE("a folder that is not there is held by nobody") {

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "folder.h"
 #include "sound/tone_files.h"
 #include "sound/tones.h"
 
@@ -17,21 +18,6 @@ namespace {
 namespace fs = std::filesystem;
 
 const ToneFiles::Tone kPull{TimerKind::Pull, 3};
-
-class Place {
-  public:
-    Place() {
-        std::string name = (fs::temp_directory_path() / "cinderbell-test-XXXXXX").string();
-        path_ = ::mkdtemp(name.data());
-    }
-    Place(const Place&) = delete;
-    Place& operator=(const Place&) = delete;
-    ~Place() { fs::remove_all(path_); }
-    [[nodiscard]] const fs::path& path() const { return path_; }
-
-  private:
-    fs::path path_;
-};
 
 /// While it stands, no file of this process grows past a kilobyte: what a full disk does to one.
 class NoRoom {
@@ -63,7 +49,7 @@ std::string bytesOf(const fs::path& file) {
 }  // namespace
 
 TEST_CASE("every tone is on the disk before the first is needed, and none is left afterwards") {
-    const Place place;
+    const samples::Folder place;
     {
         ToneFiles files(place.path());
         while (files.writeNext()) {
@@ -83,7 +69,7 @@ TEST_CASE("every tone is on the disk before the first is needed, and none is lef
 }
 
 TEST_CASE("a tone that cannot be written whole is none, and is tried again") {
-    const Place place;
+    const samples::Folder place;
     ToneFiles files(place.path());
     std::optional<fs::path> written;
     bool isNextWritten = true;
@@ -103,7 +89,7 @@ TEST_CASE("a tone that cannot be written whole is none, and is tried again") {
 }
 
 TEST_CASE("where no folder can be made there is no tone, until there is one") {
-    const Place place;
+    const samples::Folder place;
     ToneFiles files(place.path() / "later");
     CHECK_FALSE(files.file(kPull));
     CHECK(files.missing().size() == tones::kKinds.size() * tones::kLoudest);
@@ -113,7 +99,7 @@ TEST_CASE("where no folder can be made there is no tone, until there is one") {
 }
 
 TEST_CASE("a tone that could not be played is written anew") {
-    const Place place;
+    const samples::Folder place;
     ToneFiles files(place.path());
     const fs::path file = files.file(kPull).value();
     const std::string whole = bytesOf(file);

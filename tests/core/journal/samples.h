@@ -1,12 +1,11 @@
 #pragma once
 
-/// Operations of an invented day, and a folder that goes away with the test.
+/// Operations of an invented day, and a folder to keep them in.
 
-#include <filesystem>
-#include <random>
 #include <string>
 #include <vector>
 
+#include "folder.h"
 #include "journal/operation.h"
 
 namespace samples {
@@ -123,25 +122,5 @@ inline std::vector<Body> everyOtherWord() {
     words.emplace_back(Fact{FireItemReady{FireItem::Extinguisher, at(45)}});
     return words;
 }
-
-class Folder {
-  public:
-    Folder() {
-        std::random_device seed;
-        path_ = std::filesystem::temp_directory_path() /
-                ("cinderbell-test-" + std::to_string(seed()) + std::to_string(seed()));
-        std::filesystem::create_directories(path_);
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder() {
-        std::error_code ignored;
-        std::filesystem::remove_all(path_, ignored);
-    }
-    [[nodiscard]] std::filesystem::path file(const char* name) const { return path_ / name; }
-
-  private:
-    std::filesystem::path path_;
-};
 
 }  // namespace samples

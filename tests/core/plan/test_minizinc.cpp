@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "base/rng.h"
+#include "folder.h"
 #include "orchard.h"
 #include "plan/check.h"
 #include "plan/planner.h"
@@ -228,26 +229,6 @@ std::string outputOf(const std::string& command) {
     return text;
 }
 
-/// A folder of this run's own, gone again afterwards.
-class Folder {
-  public:
-    Folder() {
-        std::string name = (std::filesystem::temp_directory_path() / "cinderbell-days-XXXXXX");
-        REQUIRE(mkdtemp(name.data()) != nullptr);
-        path_ = name;
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    ~Folder() {
-        std::error_code ignored;
-        std::filesystem::remove_all(path_, ignored);
-    }
-    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
-
-  private:
-    std::filesystem::path path_;
-};
-
 Answer solvedByGecode(const Problem& problem, const std::filesystem::path& file) {
     std::ofstream(file) << Model(problem).text();
     const std::string text =
@@ -268,7 +249,7 @@ TEST_CASE("twenty small days have the optimum that a general-purpose solver find
         WARN("skipped: minizinc is not installed");
         return;
     }
-    const Folder folder;
+    const samples::Folder folder;
     int compared = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         const Problem problem = smallDay(seed);
