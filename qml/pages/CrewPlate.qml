@@ -64,7 +64,6 @@ Item {
             width: parent.width
             visible: root.isHere || !root.isNarrow
             enabled: root.canChange && root.isHere
-            opacity: root.isHere ? 1 : 0.4
             isHeaded: false
             isMany: true
             isNarrow: root.isNarrow

@@ -20,7 +20,7 @@ Column {
         PressPlate { tone: "ember"; glyph: Icons.flame; text: qsTr("Now") }
         PressPlate { tone: "water"; glyph: Icons.tick; text: qsTr("Settled") }
         PressPlate { tone: "quiet"; text: qsTr("Quiet") }
-        PressPlate { enabled: false; opacity: 0.5; text: qsTr("Not yet") }
+        PressPlate { isOff: true; text: qsTr("Not yet") }
     }
     Choice {
         width: parent.width

@@ -7,6 +7,7 @@ T.AbstractButton {
     id: root
 
     required property bool isChosen
+    readonly property color mark: !root.enabled ? Theme.ash : root.isChosen ? Theme.ground : Theme.ink
 
     implicitHeight: Space.touch
     Accessible.role: Accessible.RadioButton
@@ -15,7 +16,8 @@ T.AbstractButton {
     Accessible.onPressAction: root.clicked()
 
     background: Rectangle {
-        color: root.isChosen ? (root.enabled ? Theme.ink : Theme.ash) : root.down ? Theme.waterWash : Theme.plate
+        // What cannot be chosen now is an outline whose word, and tick, are still read.
+        color: !root.enabled ? Theme.none : root.isChosen ? Theme.ink : root.down ? Theme.waterWash : Theme.plate
         radius: Space.corner
         border.width: Space.line
         border.color: root.visualFocus ? Theme.water : root.enabled ? Theme.edge : Theme.hairline
@@ -26,7 +28,7 @@ T.AbstractButton {
             visible: root.isChosen
             path: Icons.tick
             size: Space.mark * 0.8
-            color: Theme.ground
+            color: root.mark
         }
     }
     contentItem: Item {
@@ -42,7 +44,7 @@ T.AbstractButton {
             minimumPixelSize: Type.small * 0.8
             maximumLineCount: 3
             horizontalAlignment: Text.AlignHCenter
-            color: root.isChosen ? Theme.ground : root.enabled ? Theme.ink : Theme.ash
+            color: root.mark
             Accessible.ignored: true
         }
     }
