@@ -69,7 +69,7 @@ bool tellFire(app::Session& session) {
     if (!seen) return true;
     for (const app::BatchCard& batch : seen->fire.batches) {
         if (!batch.isLaid || batch.isOver || batch.missing.notMeat) continue;
-        if (batch.missing.fire && !session.testByHand(batch.grate, seconds(4))) return false;
+        if (batch.missing.fire && !session.testByHand(batch.grate, seconds(3))) return false;
         if (batch.missing.start && !session.layPieces(batch.task, Temperature::fromCelsius(8)))
             return false;
         for (const app::PieceCard& piece : batch.pieces)

@@ -4474,8 +4474,8 @@
         <translation>Ningún plan permite llegar más de %1 después.</translation>
     </message>
     <message>
-        <source>Weakest link: %1, %2 of slack.</source>
-        <translation>Punto más débil: %1, %2 de holgura.</translation>
+        <source>Weakest link: %1, %2.</source>
+        <translation>Punto más débil: %1, %2.</translation>
     </message>
     <message>
         <source>Come %1 earlier</source>

@@ -41,8 +41,9 @@ class Adviser {
 
     std::vector<Remedy> run() {
         Remedy remedy;
-        remedy.time = missing_;
-        remedy.gain = missing_;
+        // A crew is told, and a client promised, a minute: never half of one.
+        remedy.time = missing_ + HalfMinutes{missing_.count() % 2};
+        remedy.gain = remedy.time;
         remedy.isEnough = true;
         for (const auto kind : {Remedy::Kind::EarlierArrival, Remedy::Kind::LaterServe}) {
             remedy.kind = kind;

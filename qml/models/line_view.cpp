@@ -136,11 +136,12 @@ void LineView::tellTables(const std::vector<DishId>& order) {
             auto& inner = inner_[key];
             if (!inner) inner = std::make_shared<ListOf<StandRow>>();
             inner->show(std::move(stands));
-            tables.push_back({key,
-                              tr("Table %1 · %2")
-                                  .arg(t + 1)
-                                  .arg(text(report::lengthText(span.length, words_.style()))),
-                              span.length.millimetres(), depth, inner});
+            tables.push_back(
+                {key,
+                 tr("Table %1 · %2")
+                     .arg(t + 1)
+                     .arg(Words::unbroken(text(report::lengthText(span.length, words_.style())))),
+                 span.length.millimetres(), depth, inner});
         }
     }
     tables_.show(std::move(tables));
@@ -153,17 +154,17 @@ void LineView::tellRoom() {
     if (!lists_) return;
     const quantity::Line& line = lists_->all.line;
     const auto style = words_.style();
-    const QString needed = text(report::lengthText(line.needed, style));
-    const QString there = text(report::roomText(line.available, style));
+    const QString needed = Words::unbroken(text(report::lengthText(line.needed, style)));
+    const QString there = Words::unbroken(text(report::roomText(line.available, style)));
     isShort_ = line.shortBy > Length{};
     if (line.tables.empty())
         room_ = tr("No tables stand where the dishes are loaded: put some in the kit.");
     else if (isShort_ && line.moreTables == 1)
         room_ = tr("Short by %1: one table more would do.")
-                    .arg(text(report::lengthText(line.shortBy, style)));
+                    .arg(Words::unbroken(text(report::lengthText(line.shortBy, style))));
     else if (isShort_)
         room_ = tr("Short by %1: %2 tables more would do.")
-                    .arg(text(report::lengthText(line.shortBy, style)))
+                    .arg(Words::unbroken(text(report::lengthText(line.shortBy, style))))
                     .arg(line.moreTables);
     else
         room_ = tr("Everything has room: %1 of %2.").arg(needed, there);

@@ -125,7 +125,7 @@ void Promise::tellAnswer() {
     if (!promise.event.site.arrival)
         answer_ = tr("It can be done.");
     else if (isKept_)
-        answer_ = tr("It can be done, with %1 to spare.").arg(Words::span(-missing));
+        answer_ = tr("It can be done, with %1 to spare.").arg(Words::spareSpan(-missing));
     else
         answer_ = tr("Not like this: %1 too short.").arg(Words::span(missing));
     latest_ = tr("The crew may come as late as %1.")
@@ -138,9 +138,9 @@ void Promise::tellAnswer() {
     if (const auto& weakest = promise.explanation.weakest) {
         const auto task = static_cast<std::size_t>(*weakest);
         weakest_ =
-            tr("Weakest link: %1, %2 of slack.")
+            tr("Weakest link: %1, %2.")
                 .arg(words_.name(promise.problem.tasks[task].name),
-                     Words::span(std::max(Duration::zero(), promise.explanation.slack.at(task))));
+                     Words::slack(std::max(Duration::zero(), promise.explanation.slack.at(task))));
     }
 }
 
@@ -187,7 +187,7 @@ OptionRow Promise::option(const plan::Remedy& remedy, std::size_t number) const 
             break;
         }
     }
-    const QString gain = Words::span(toDuration(remedy.gain));
+    const QString gain = Words::spareSpan(toDuration(remedy.gain));
     row.note = remedy.isEnough ? tr("enough; gains %1").arg(gain)
                                : tr("not enough alone; gains %1").arg(gain);
     return row;

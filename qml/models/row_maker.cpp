@@ -20,32 +20,11 @@ bool isOneOf(TaskKind kind, std::initializer_list<TaskKind> kinds) {
 bool isOnHeat(const TaskCard& card) {
     return isOneOf(card.kind, {TaskKind::Cook, TaskKind::Warm});
 }
-bool isAtFire(TaskKind kind) {
-    return isOneOf(
-        kind, {TaskKind::Fire, TaskKind::Cook, TaskKind::Warm, TaskKind::Rest, TaskKind::Slice});
-}
 bool isGoing(const TaskCard& card) {
     return card.state == TaskState::Running || card.state == TaskState::Over;
 }
 bool isToCome(const TaskCard& card) {
     return card.state == TaskState::Waiting || card.state == TaskState::Ready;
-}
-
-QString iconOf(TaskKind kind) {
-    switch (kind) {
-        case TaskKind::Fire:
-            return QStringLiteral("flame");
-        case TaskKind::Cook:
-        case TaskKind::Warm:
-            return QStringLiteral("putOn");
-        case TaskKind::Rest:
-        case TaskKind::Hold:
-            return QStringLiteral("rest");
-        case TaskKind::Serve:
-            return QStringLiteral("bell");
-        default:
-            return QStringLiteral("table");
-    }
 }
 
 /// The next moment this task needs somebody, and what for.
@@ -105,6 +84,28 @@ QString namesOf(const TaskCard& card, const app::Snapshot& day) {
 
 }  // namespace
 
+bool isAtFire(TaskKind kind) {
+    return isOneOf(
+        kind, {TaskKind::Fire, TaskKind::Cook, TaskKind::Warm, TaskKind::Rest, TaskKind::Slice});
+}
+
+QString iconOf(TaskKind kind) {
+    switch (kind) {
+        case TaskKind::Fire:
+            return QStringLiteral("flame");
+        case TaskKind::Cook:
+        case TaskKind::Warm:
+            return QStringLiteral("putOn");
+        case TaskKind::Rest:
+        case TaskKind::Hold:
+            return QStringLiteral("rest");
+        case TaskKind::Serve:
+            return QStringLiteral("bell");
+        default:
+            return QStringLiteral("table");
+    }
+}
+
 const TaskCard* findCard(const app::Snapshot& day, const TaskId& id) {
     const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
                                  [&](const TaskCard& card) { return card.id == id; });
@@ -113,13 +114,6 @@ const TaskCard* findCard(const app::Snapshot& day, const TaskId& id) {
 
 bool isOpen(const TaskCard& card) {
     return isToCome(card) || isGoing(card);
-}
-
-bool isCalling(const live::Timer& timer, const app::Snapshot& day) {
-    if (!timer.isRinging(day.now)) return false;
-    if (timer.dish) return true;
-    const TaskCard* const card = findCard(day, timer.task);
-    return card != nullptr && (isOpen(*card) || timer.kind == live::TimerKind::RestOver);
 }
 
 TaskRow RowMaker::task(const TaskCard& card, const app::Snapshot& day) {
@@ -338,79 +332,6 @@ std::vector<PersonRow> RowMaker::people(const app::Snapshot& day) const {
         if (const auto* card = person.next ? findCard(day, *person.next) : nullptr) {
             row.next = words_.title(*card);
             row.nextAt = words_.clockAndBell(person.nextAt.value_or(card->start));
-        }
-        rows.push_back(row);
-    }
-    return rows;
-}
-
-AlarmRow RowMaker::foodCall(const live::Timer& timer, const app::Snapshot& day) const {
-    AlarmRow row;
-    row.key = toText(timer.name);
-    row.call = Words::call(timer.kind);
-    for (const auto& card : day.food.pans)
-        if (card.pan.dish == *timer.dish) row.title = words_.name(card.dish);
-    if (timer.pan.value_or(0) > 0) row.title = tr("%1, pan %2").arg(row.title).arg(*timer.pan);
-    if (timer.count.value_or(1) > 1)
-        row.title = tr("%1 and %2 more").arg(row.title).arg(*timer.count - 1);
-    row.overdue = Words::countdown(day.now - timer.due);
-    row.icon = QStringLiteral("caution");
-    row.board = timer.occasion == live::TimerOccasion::CheckAtFire ? QStringLiteral("fire")
-                                                                   : QStringLiteral("buffet");
-    row.actVerb = tr("Measure");
-    row.act = QStringLiteral("measure");
-    if (timer.occasion == live::TimerOccasion::NextPan) {
-        row.call = tr("Start the next pan");
-        row.icon = QStringLiteral("table");
-        row.actVerb = tr("To the line");
-    } else if (timer.occasion == live::TimerOccasion::Discard) {
-        row.call = tr("Discard it now");
-        row.actVerb = tr("To the record");
-    }
-    return row;
-}
-
-std::vector<AlarmRow> RowMaker::ringing(const app::Snapshot& day) const {
-    std::vector<AlarmRow> rows;
-    for (const auto& timer : day.timers) {
-        if (!isCalling(timer, day)) continue;
-        if (timer.dish) {
-            rows.push_back(foodCall(timer, day));
-            continue;
-        }
-        const auto* card = findCard(day, timer.task);  // there, or it would not call
-        AlarmRow row;
-        row.key = toText(timer.name);
-        row.task = toText(timer.task.text());
-        row.call = Words::call(timer.kind);
-        row.title = words_.title(*card);
-        row.overdue = Words::countdown(day.now - timer.due);
-        row.board = isAtFire(card->kind) ? QStringLiteral("fire") : QStringLiteral("buffet");
-        for (const auto& person : card->people)
-            row.people << toText(person.text());
-        switch (timer.kind) {
-            case live::TimerKind::Turn:
-                row.icon = QStringLiteral("turn");
-                row.actVerb = RowMaker::tr("Turned");
-                row.act = QStringLiteral("turn");
-                break;
-            case live::TimerKind::Pull:
-                row.icon = QStringLiteral("pull");
-                row.actVerb = RowMaker::tr("Pulled");
-                row.act = QStringLiteral("finish");
-                break;
-            case live::TimerKind::StartNow:
-                row.icon = iconOf(card->kind);
-                row.actVerb =
-                    card->state == TaskState::Ready ? Words::startVerb(card->kind) : QString();
-                row.act = QStringLiteral("start");
-                break;
-            case live::TimerKind::RestOver:
-                row.icon = QStringLiteral("rest");
-                break;
-            case live::TimerKind::Check:
-                row.icon = QStringLiteral("caution");
-                break;
         }
         rows.push_back(row);
     }

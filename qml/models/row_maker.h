@@ -58,6 +58,10 @@ inline constexpr const char* kLineRow = "line";
 
 [[nodiscard]] const app::TaskCard* findCard(const app::Snapshot& day, const TaskId& id);
 [[nodiscard]] bool isOpen(const app::TaskCard& card);
+/// The grill cook's work.
+[[nodiscard]] bool isAtFire(plan::TaskKind kind);
+/// The name of its drawing.
+[[nodiscard]] QString iconOf(plan::TaskKind kind);
 /// Rings now and is still owed an answer: of the record, of a task that is not over, or of a rest
 /// that has ended by itself and waits for somebody to go on with it.
 [[nodiscard]] bool isCalling(const live::Timer& timer, const app::Snapshot& day);

@@ -33,11 +33,6 @@ std::int64_t wholeSeconds(Duration left) {
     return std::abs(ceil<seconds>(left).count());
 }
 
-/// A number and its unit stay on one line.
-QString unbroken(QString text) {
-    return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
-}
-
 const app::TaskCard* cardOf(const app::Snapshot& day, const std::optional<TaskId>& id) {
     const auto at = std::find_if(day.tasks.begin(), day.tasks.end(),
                                  [&](const app::TaskCard& card) { return id && card.id == *id; });
@@ -98,6 +93,10 @@ SplitTime Words::splitCountdown(Duration left) {
             twoDigits(total % 60)};
 }
 
+QString Words::unbroken(QString text) {
+    return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+}
+
 QString Words::span(Duration length) {
     const auto total = round<seconds>(std::chrono::abs(length)).count();
     if (total < 60) return unbroken(tr("%1 s").arg(total));
@@ -106,16 +105,21 @@ QString Words::span(Duration length) {
     return unbroken(tr("%1 h %2 min").arg(inMinutes / 60).arg(twoDigits(inMinutes % 60)));
 }
 
+QString Words::spareSpan(Duration length) {
+    const Duration whole = std::chrono::floor<std::chrono::minutes>(length);
+    return span(whole > Duration::zero() ? whole : std::max(length, Duration::zero()));
+}
+
 QString Words::spare(Duration lateness) {
     if (std::chrono::abs(lateness) < seconds(30)) return tr("ready on the minute");
     return lateness > Duration::zero() ? tr("%1 late").arg(span(lateness))
-                                       : tr("%1 spare").arg(span(lateness));
+                                       : tr("%1 spare").arg(spareSpan(-lateness));
 }
 
 QString Words::slack(Duration slack) {
     if (slack < Duration::zero()) return tr("%1 too late").arg(span(slack));
     if (slack < seconds(30)) return tr("no slack");
-    return tr("%1 slack").arg(span(slack));
+    return tr("%1 slack").arg(spareSpan(slack));
 }
 
 QString Words::date(Instant at, UtcOffset offset) const {

@@ -56,8 +56,13 @@ class Words {
     [[nodiscard]] static TimeLeft timeLeft(Duration left);
     /// Hours and minutes large, seconds small. Size only.
     [[nodiscard]] static SplitTime splitCountdown(Duration left);
+    /// A number and its unit, to stay on one line.
+    [[nodiscard]] static QString unbroken(QString text);
     /// "12 min", "1 h 05 min", "40 s"; size only.
     [[nodiscard]] static QString span(Duration length);
+    /// The same of time there is to spare, which is never said to be more than it is: "4 min" of
+    /// four and a half.
+    [[nodiscard]] static QString spareSpan(Duration length);
     /// "4 min spare", "3 min late", "on the minute".
     [[nodiscard]] static QString spare(Duration lateness);
     [[nodiscard]] static QString slack(Duration slack);

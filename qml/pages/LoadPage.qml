@@ -15,7 +15,6 @@ Item {
 
     Flickable {
         anchors.fill: parent
-        enabled: root.load.asked === ""
         contentHeight: all.height + 2 * Space.gap
         clip: true
         Accessible.role: Accessible.Pane
@@ -52,13 +51,5 @@ Item {
             }
             Remark { width: parent.width; text: qsTr("Raw food rides apart from ready food, fuel and charcoal apart from all food. Never load warm coals.") }
         }
-    }
-    NumberSheet {
-        anchors.fill: parent
-        visible: root.load.asked !== ""
-        title: root.load.asked
-        entry: root.load.entry
-        onClosed: root.load.dropAsked()
-        onKeep: root.load.keep()
     }
 }

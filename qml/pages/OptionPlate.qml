@@ -32,8 +32,8 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         spacing: Space.tight
 
-        Label { width: parent.width; text: root.text; size: root.isNarrow ? Type.body : Type.lead; isStrong: root.isEnough; maximumLineCount: 4 }
-        Label { width: parent.width; text: root.isBeingPlanned ? qsTr("Planning…") : root.note; size: Type.small; color: Theme.ash }
+        Label { width: parent.width; text: root.text; size: root.isNarrow ? Type.body : Type.lead; isStrong: root.isEnough; maximumLineCount: 12 }
+        Label { width: parent.width; text: root.isBeingPlanned ? qsTr("Planning…") : root.note; size: Type.small; color: Theme.ash; maximumLineCount: 12 }
     }
     PressPlate {
         id: touch

@@ -68,7 +68,7 @@ Flickable {
                         fill: root.promise.isKept ? Theme.waterWash : Theme.emberWash
                         edge: root.promise.isKept ? Theme.water : Theme.ember
                     }
-                    StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: root.promise.isKept ? "done" : "late" }
+                    StateMark { id: shape; x: Space.margin; y: Space.margin + Space.tight; size: Space.icon; mark: root.promise.isKept ? "done" : "late"; color: root.promise.isKept ? Theme.water : Theme.ember }
                     Column {
                         id: said
                         anchors.left: shape.right
@@ -78,10 +78,10 @@ Flickable {
                         y: Space.margin
                         spacing: Space.small
 
-                        Label { width: parent.width; text: root.promise.answer; size: Type.title; isStrong: true }
-                        Label { width: parent.width; text: root.promise.latest; size: Type.lead }
-                        Label { width: parent.width; text: root.promise.bound }
-                        Label { width: parent.width; visible: text !== ""; text: root.promise.weakest }
+                        Label { width: parent.width; text: root.promise.answer; size: Type.title; isStrong: true; maximumLineCount: 12 }
+                        Label { width: parent.width; text: root.promise.latest; size: Type.lead; maximumLineCount: 12 }
+                        Label { width: parent.width; text: root.promise.bound; maximumLineCount: 12 }
+                        Label { width: parent.width; visible: text !== ""; text: root.promise.weakest; maximumLineCount: 12 }
                     }
                 }
                 Remark { width: parent.width; text: root.promise.refusal; tint: Theme.ember }
@@ -116,8 +116,8 @@ Flickable {
                         width: promised.width
                         spacing: Space.tight
 
-                        Label { width: parent.width; text: change.text; isStrong: true; maximumLineCount: 4 }
-                        Label { width: parent.width; text: change.note; size: Type.small; color: Theme.ash }
+                        Label { width: parent.width; text: change.text; isStrong: true; maximumLineCount: 12 }
+                        Label { width: parent.width; text: change.note; size: Type.small; color: Theme.ash; maximumLineCount: 12 }
                     }
                 }
             }
@@ -128,11 +128,11 @@ Flickable {
                 spacing: Space.gap
 
                 Heading { width: parent.width; text: qsTr("The guests in line, a forecast") }
-                Label { width: parent.width; text: root.promise.line.through; size: Type.title; isStrong: true }
-                Label { width: parent.width; text: root.promise.line.band; color: Theme.ash }
-                Label { width: parent.width; text: root.promise.line.wait; size: Type.lead }
-                Label { width: parent.width; visible: text !== ""; text: root.promise.line.byTable; maximumLineCount: 5 }
-                Label { width: parent.width; visible: text !== ""; text: root.promise.line.bottleneck; maximumLineCount: 4 }
+                Label { width: parent.width; text: root.promise.line.through; size: Type.title; isStrong: true; maximumLineCount: 12 }
+                Label { width: parent.width; text: root.promise.line.band; color: Theme.ash; maximumLineCount: 12 }
+                Label { width: parent.width; text: root.promise.line.wait; size: Type.lead; maximumLineCount: 12 }
+                Label { width: parent.width; visible: text !== ""; text: root.promise.line.byTable; maximumLineCount: 12 }
+                Label { width: parent.width; visible: text !== ""; text: root.promise.line.bottleneck; maximumLineCount: 12 }
                 QueueChart { width: parent.width; bars: root.promise.queue; title: root.promise.line.queueTitle }
             }
         }

@@ -16,7 +16,6 @@ Item {
     Flickable {
         anchors.fill: parent
         visible: !root.figures.isOpen
-        enabled: root.figures.asked === ""
         contentHeight: all.height + 2 * Space.gap
         clip: true
         Accessible.role: Accessible.Pane
@@ -46,14 +45,6 @@ Item {
     Repeater {
         model: root.figures.isOpen ? 1 : 0
 
-        FigureView { anchors.fill: parent; enabled: root.figures.asked === ""; figures: root.figures; isNarrow: root.isNarrow }
-    }
-    NumberSheet {
-        anchors.fill: parent
-        visible: root.figures.asked !== ""
-        title: root.figures.askedName
-        entry: root.figures.entry
-        onClosed: root.figures.dropAsked()
-        onKeep: root.figures.keep()
+        FigureView { anchors.fill: parent; figures: root.figures; isNarrow: root.isNarrow }
     }
 }

@@ -177,6 +177,8 @@ Item {
         anchors.fill: parent
         day: root.day
         record: root.record
+        lists: root.lists
+        place: root.place
         isNarrow: root.isNarrow
         isAtFire: root.isAtFire
         isLocked: root.isLocked && root.hasRail

@@ -19,10 +19,9 @@
 
 #include "eyes.h"
 #include "face.h"
-#include "fixed_day.h"
 #include "likeness.h"
-#include "lists.h"
 #include "places.h"
+#include "stage.h"
 
 namespace {
 
@@ -124,24 +123,15 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     Still haptics;
     Asleep wake;
     SimulatedClock clock{Instant{}};
-    const bool rings = place == QLatin1String("call");
-    const bool asks = place == QLatin1String("asked");
-    auto door = std::make_unique<face::fixed::FixedDoor>(asks ? face::fixed::beforeTheFire()
-                                                              : face::fixed::orchardLunch(rings));
-    face::Face shown(std::move(door), clock, {sound, haptics, wake}, {});
+    face::Face shown(face::scene::doorOf(place), clock, {sound, haptics, wake}, {});
     if (!shown.show()) {
         ++complaints;
         return;
     }
     const QSize pixels(size.width, size.height);
-    const bool opens = place == QLatin1String("figure");
-    if (opens)
-        shown.window()->property("lists").value<face::Lists*>()->figures()->open(
-            QStringLiteral("dish/slaw/weight"));
-    const QString where = rings || asks ? QStringLiteral("fire")
-                          : opens       ? QStringLiteral("quantities")
-                                        : place;
-    const QImage picture = shown.draw({where, pixels, size.ppi, theme, language});
+    face::scene::prepare(shown, place);
+    const QImage picture =
+        shown.draw({face::scene::boardOf(place), pixels, size.ppi, theme, language});
     if (picture.size() != pixels) ++complaints;
     QString name =
         QStringLiteral("%1-%2-%3-%4.png").arg(place, QLatin1String(size.name), theme, language);

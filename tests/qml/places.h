@@ -9,6 +9,8 @@ inline constexpr const char* kPlaces[] = {
     "start",
     "holder",
     "lead",
+    "promise",
+    "promiseShort",
     "fire",
     "firePiece",
     "fireProbe",
@@ -22,6 +24,7 @@ inline constexpr const char* kPlaces[] = {
     "parts",
     "lock",
     "call",
+    "band",
     "bell",
     "speed",
     "record",
@@ -55,9 +58,11 @@ inline constexpr const char* kPlaces[] = {
     "lists",
     "quantities",
     "figure",
+    "number",
     "load",
     "kitchen",
     "line",
+    "order",
     "paper",
 };
 

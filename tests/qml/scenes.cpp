@@ -5,12 +5,11 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 
-#include "fixed_day.h"
-#include "lists.h"
 #include "places.h"
 #include "ruler.h"
 #include "scene.h"
 #include "settings.h"
+#include "stage.h"
 
 namespace cinder::face::scene {
 
@@ -19,33 +18,14 @@ void forEveryScene(const Manner& manner,
     Loudspeaker sound;
     NoMotor motor;
     AnyScreen screen;
-    std::vector<const char*> places(std::begin(kPlaces), std::end(kPlaces));
-    places.insert(places.end(), {"band", "number", "order"});
-    for (const char* place : places) {
+    for (const char* place : kPlaces) {
         const QString name = QString::fromLatin1(place);
-        const bool isCall = name == QLatin1String("call");
-        const bool isBand = name == QLatin1String("band");
-        const bool isNumber = name == QLatin1String("number");
-        const bool isFigure = name == QLatin1String("figure") || isNumber;
-        const bool isOrder = name == QLatin1String("order");
         const SimulatedClock clock{Instant{}};
-        const bool isAsked = name == QLatin1String("asked");
-        Face face(std::make_unique<fixed::FixedDoor>(
-                      isAsked ? fixed::beforeTheFire() : fixed::orchardLunch(isCall || isBand)),
-                  clock, {sound, motor, screen}, {demoEvents(), {}});
+        Face face(doorOf(name), clock, {sound, motor, screen}, {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
-        auto* figures = face.window()->property("lists").value<Lists*>()->figures();
-        if (isFigure) figures->open(QStringLiteral("dish/slaw/weight"));
-        if (isNumber) figures->ask(QStringLiteral("value"));
-        if (isOrder)
-            face.window()->property("lists").value<Lists*>()->line()->choose(
-                QStringLiteral("slaw"));
-        const View view{isCall || isAsked ? QStringLiteral("fire")
-                        : isBand          ? QStringLiteral("settings")
-                        : isOrder         ? QStringLiteral("line")
-                        : isFigure        ? QStringLiteral("quantities")
-                                          : name,
+        prepare(face, name);
+        const View view{boardOf(name),
                         {manner.glass->width, manner.glass->height},
                         manner.glass->ppi,
                         QString::fromLatin1(manner.theme),

@@ -67,6 +67,18 @@ TEST_CASE("a countdown is to the second when it is near and never looks like a t
     CHECK(Words::timeLeft(-minutes(12)).text() == QStringLiteral("+12\u00a0min"));
 }
 
+TEST_CASE("time to spare is never said to be more than it is") {
+    CHECK(Words::span(minutes(4) + seconds(30)) == QStringLiteral("5\u00a0min"));
+    CHECK(Words::spareSpan(minutes(4) + seconds(30)) == QStringLiteral("4\u00a0min"));
+    CHECK(Words::spareSpan(seconds(59)) == QStringLiteral("59\u00a0s"));
+    CHECK(Words::spareSpan(minutes(119) + seconds(59)) ==
+          QStringLiteral("1\u00a0h\u00a059\u00a0min"));
+    CHECK(Words::spareSpan(-minutes(3)) == QStringLiteral("0\u00a0s"));
+    CHECK(Words::slack(minutes(9) + seconds(45)).startsWith(QStringLiteral("9\u00a0min")));
+    CHECK(Words::spare(-minutes(4) - seconds(45)).startsWith(QStringLiteral("4\u00a0min")));
+    CHECK(Words::spare(minutes(4) + seconds(45)).startsWith(QStringLiteral("5\u00a0min")));
+}
+
 TEST_CASE("a rest that ended by itself calls until somebody goes on with it") {
     app::Snapshot day = orchardLunch(false);
     cardIn(day, "rest/0").state = app::TaskState::Done;

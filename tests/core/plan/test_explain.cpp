@@ -48,6 +48,21 @@ TEST_CASE("a promise that is missed is explained by changes that would keep it")
     CHECK(find(*explanation, Remedy::Kind::MoreOfResource) == nullptr);
 }
 
+TEST_CASE("a crew is asked to come, and a client to wait, by whole minutes") {
+    Problem problem = emptyKitchen(1);
+    problem.tasks = {handsOn("chop", minutes(20) + HalfMinutes{1})};
+    problem.arrival = minutes(-12);
+    const auto explanation = explain(problem);
+    REQUIRE(explanation.has_value());
+    CHECK(explanation->missing == minutes(8) + HalfMinutes{1});
+    for (const auto kind : {Remedy::Kind::EarlierArrival, Remedy::Kind::LaterServe}) {
+        const Remedy* time = find(*explanation, kind);
+        REQUIRE(time != nullptr);
+        CHECK(time->time == minutes(9));
+        CHECK(time->gain == minutes(9));
+    }
+}
+
 TEST_CASE("more grate is asked for by the least that is enough") {
     Problem problem = emptyKitchen(0);
     problem.resources.push_back({ResourceId("grate"), LocalText("Grate"), 10, {}});
