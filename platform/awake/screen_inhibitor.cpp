@@ -31,7 +31,9 @@ void ScreenInhibitor::hold(bool on) {
 }
 
 void ScreenInhibitor::ask() {
-    if (isAsked_ || cookie_) return;
+    if (cookie_) return;
+    isWantedAgain_ = isAsked_;
+    if (isAsked_) return;
     QDBusConnection bus = QDBusConnection::sessionBus();
     if (!bus.isConnected()) return;
     QDBusMessage inhibit = call(QStringLiteral("Inhibit"));
@@ -44,6 +46,8 @@ void ScreenInhibitor::ask() {
         isAsked_ = false;
         if (!reply.isError()) cookie_ = reply.value();
         if (!isWanted_) letGo();  // no longer wanted when the answer came
+        // Refused what was asked first: what was asked since has had no answer yet.
+        if (isWanted_ && isWantedAgain_) ask();
     });
 }
 

@@ -30,6 +30,7 @@ class ScreenInhibitor final : public QObject, public face::Wake {
 
     bool isWanted_ = false;
     bool isAsked_ = false;
+    bool isWantedAgain_ = false;  ///< asked for once more before the answer came
     std::optional<quint32> cookie_;
 };
 

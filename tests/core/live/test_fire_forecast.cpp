@@ -85,6 +85,8 @@ TEST_CASE("a target no piece is brought to keeps the estimate and says so") {
         if (dish.id != DishId{"lamb"}) continue;
         dish.meat = event::Meat::Pork;
         dish.pullAt = celsius(99);
+        for (auto& kind : dish.pieces->thickness)
+            kind.thickness = Length::fromMillimetres(62);
     }
     const auto made = forecastOf(day);
     CHECK(made.pullAt == celsius(99));
