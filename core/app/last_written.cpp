@@ -23,23 +23,24 @@ std::optional<Instant> momentOf(const journal::Body& body) {
 
 }  // namespace
 
-Instant lastWritten(const std::vector<journal::Operation>& operations) {
-    const auto followed =
-        std::find_if(operations.rbegin(), operations.rend(), [](const journal::Operation& op) {
-            return std::holds_alternative<journal::ClockFollowed>(op.body);
-        });
-    if (followed == operations.rend())
-        return operations.empty() ? Instant{} : operations.back().stamp.wall;
+Instant lastWritten(const std::vector<journal::Operation>& operations, const DeviceId& device) {
+    const bool isAnyOurs =
+        std::any_of(operations.begin(), operations.end(),
+                    [&](const journal::Operation& op) { return op.id.device == device; });
     // What is said in a rehearsal is said in its simulated time.
     const bool isRehearsed =
         std::any_of(operations.begin(), operations.end(), [](const journal::Operation& op) {
             return std::holds_alternative<journal::RehearsalSet>(op.body);
         });
-    Instant last = std::get<journal::ClockFollowed>(followed->body).at;
-    for (auto op = followed.base(); op != operations.end(); ++op) {
-        if (followed->stamp.wall < op->stamp.wall) return operations.back().stamp.wall;
-        if (isRehearsed) continue;
-        if (const auto said = momentOf(op->body)) last = std::max(last, *said);
+    Instant last;
+    for (const journal::Operation& op : operations) {
+        if (isAnyOurs && op.id.device != device) continue;
+        if (const auto* followed = std::get_if<journal::ClockFollowed>(&op.body))
+            last = followed->at;
+        else if (op.stamp.counter == 0)
+            last = std::max(last, op.stamp.wall);
+        else if (const auto said = momentOf(op.body); said && !isRehearsed)
+            last = std::max(last, *said);
     }
     return last;
 }

@@ -8,10 +8,12 @@
 
 namespace cinder::app {
 
-/// The last moment by which something is known to have been written; `operations` in the order of
-/// the fold. What came before a person set the clock right says nothing of it. After that, stamps
-/// stand still until the time has caught up with them (journal/hybrid_clock.h), but what is said in
-/// them goes on.
-[[nodiscard]] Instant lastWritten(const std::vector<journal::Operation>& operations);
+/// The last moment by which `device` is known to have written something; `operations` in the order
+/// of the fold. What came before a person set the clock right says nothing of it, nor does what
+/// other devices wrote by their clocks, unless this one has written nothing yet (a copy that was
+/// taken back). A stamp that only counts on (journal/hybrid_clock.h) is another's time, or one that
+/// the clock has not caught up with; what is said in it goes by the clock all the same.
+[[nodiscard]] Instant lastWritten(const std::vector<journal::Operation>& operations,
+                                  const DeviceId& device);
 
 }  // namespace cinder::app

@@ -22,6 +22,7 @@ const char* sentenceOfStore(std::optional<journal::StoreError::Why> why) {
         case Store::ReadOnly:
         case Store::DiskFull:
         case Store::OutOfOrder:
+        case Store::BadSeal:
         case Store::Failed:
             break;
     }

@@ -131,7 +131,10 @@ Result<EventId, Refusal> Session::rehearse(int speed, Duration lead) {
     if (!day.sheet || !day.event || !plan) return refuse(Why::NoPlan);
     auto ids = state_->store.events();
     if (!ids) return fail(refusalFor(ids.error()));
-    const std::string stem = day.event->id.text() + ".rehearsal-";
+    // A little of the device's name, so that no other device of the crew makes the same.
+    constexpr std::size_t kDevice = 6;
+    const std::string stem = day.event->id.text() + ".rehearsal-" +
+                             state_->store.device().text().substr(0, kDevice) + "-";
     int number = 1;
     while (std::find(ids->begin(), ids->end(), EventId(stem + std::to_string(number))) !=
            ids->end())

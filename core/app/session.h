@@ -104,6 +104,13 @@ class Session {
     /// came before kept.
     [[nodiscard]] Result<Restored, Refusal> restore(const std::filesystem::path& file);
 
+    // --- the other devices of the crew (session_exchange.cpp) ---
+    /// These are in the store now, noted by other devices: the open event, when they are of it, is
+    /// shown with them from here on.
+    [[nodiscard]] Result<void, Refusal> takeNote(const std::vector<journal::Entry>& entries);
+    /// Called whenever something was noted on this device, with its event; null: nobody is.
+    void tellWhenNoted(std::function<void(const EventId&)> noted);
+
     // --- an event being written (session_draft.cpp); every edit is in the journal when it shows
     // ---
     /// A new event, opened; it stands in the list of events from now on.

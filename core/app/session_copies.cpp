@@ -1,7 +1,7 @@
 #include "app/session.h"
 
 #include <algorithm>
-#include <set>
+#include <iterator>
 
 #include "app/session_state.h"
 
@@ -30,39 +30,44 @@ Result<std::unique_ptr<journal::Store>, Refusal> readableCopy(const journal::Sto
     return *std::move(copy);
 }
 
-/// The operations of one event of a copy, each device's in the order it wrote them; or why they are
-/// not taken. Only an unbroken record is: one that was changed would be sealed anew here.
-Result<std::vector<journal::Operation>, std::string> soundEvent(const journal::Store& copy,
-                                                                const EventId& id) {
+/// What each device wrote in one event of a copy, as it was sealed; or why it is not taken.
+Result<std::vector<journal::Entry>, std::string> soundEvent(const journal::Store& copy,
+                                                            const EventId& id) {
+    const auto unreadable = [&](const journal::StoreError& error) {
+        return fail("event " + id.text() + " cannot be read: " + error.detail);
+    };
     const auto broken = copy.verify(id);
-    if (!broken) return fail("event " + id.text() + " cannot be read: " + broken.error().detail);
+    if (!broken) return unreadable(broken.error());
     if (*broken) return fail(placeOf(**broken));
-    auto operations = copy.read(id);
-    if (!operations)
-        return fail("event " + id.text() + " cannot be read: " + operations.error().detail);
-    std::sort(operations->begin(), operations->end(),
-              [](const auto& a, const auto& b) { return a.id < b.id; });
-    return *std::move(operations);
+    const auto heads = copy.heads(id);
+    if (!heads) return unreadable(heads.error());
+    std::vector<journal::Entry> all;
+    for (const journal::ChainHead& head : *heads) {
+        auto chain = copy.entriesAfter(id, {head.last.device, 0}, std::string::npos);
+        if (!chain) return unreadable(chain.error());
+        std::move(chain->begin(), chain->end(), std::back_inserter(all));
+    }
+    return all;
 }
 
 /// Adds one event; `restored` says what became of it.
 Result<void, Refusal> take(journal::Store& store, const EventId& id,
-                           const std::vector<journal::Operation>& theirs, Restored& restored) {
-    const auto before = store.read(id);
+                           const std::vector<journal::Entry>& theirs, Restored& restored) {
+    const auto before = store.heads(id);
     if (!before) return fail(refusalFor(before.error()));
-    const auto taken = store.append(theirs);
+    const auto taken = store.take(theirs);
     if (!taken && taken.error().why == journal::StoreError::Why::OutOfOrder) {
         restored.differing.push_back(id);
         return {};
     }
     if (!taken) return fail(refusalFor(taken.error()));
-    // Names, not a second reading: what is here is known, and all of theirs is here now.
-    std::set<journal::OperationId> here;
-    for (const journal::Operation& op : *before)
-        here.insert(op.id);
-    const auto added =
-        std::count_if(theirs.begin(), theirs.end(),
-                      [&](const journal::Operation& op) { return here.count(op.id) == 0; });
+    const auto isNew = [&](const journal::Entry& entry) {
+        const journal::OperationId& name = entry.operation.id;
+        return std::none_of(before->begin(), before->end(), [&](const journal::ChainHead& head) {
+            return head.last.device == name.device && name.sequence <= head.last.sequence;
+        });
+    };
+    const auto added = std::count_if(theirs.begin(), theirs.end(), isNew);
     restored.events += before->empty() && added > 0 ? 1 : 0;
     restored.operations += static_cast<std::int32_t>(added);
     return {};
@@ -92,8 +97,10 @@ Result<Restored, Refusal> Session::restore(const std::filesystem::path& file) {
             restored.broken.push_back(id);
             continue;
         }
+        const std::int32_t before = restored.operations;
         taken = take(state_->store, id, *theirs, restored);
         if (!taken) break;
+        if (restored.operations > before) state_->tellNoted(id);
     }
     // Also when it ended half way: what was added counts.
     if (state_->event && restored.operations > 0)

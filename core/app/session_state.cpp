@@ -49,7 +49,7 @@ Result<void, Refusal> Session::State::load(const EventId& id) {
         stamps.witness(op.stamp);
     if (!isWallRight) {
         Duration& known = ahead[id];
-        known = clock.goOnFrom(lastWritten(operations), known);
+        known = clock.goOnFrom(lastWritten(operations, store.device()), known);
     }
     if (event != id) touches.clear();
     event = id;
@@ -116,6 +116,7 @@ Result<void, Refusal> Session::State::recordAll(const EventId& id,
         seen.reset();
         return fail(refusalFor(stored.error()));
     }
+    tellNoted(id);
     if (event == id) noteTouch(batch.front().id.sequence, batch.back().id.sequence);
     // What is taken back, or brought back, may be a draft whose words were let go.
     const bool isTakingBack = std::any_of(batch.begin(), batch.end(), [&](const auto& op) {

@@ -88,6 +88,12 @@ struct Session::State {
     [[nodiscard]] Result<void, Refusal> record(journal::Body body);
     [[nodiscard]] Result<void, Refusal> recordAll(const EventId& id,
                                                   std::vector<journal::Body> bodies);
+    /// These came into the store from another device. (session_exchange.cpp)
+    [[nodiscard]] Result<void, Refusal> takeNote(const std::vector<journal::Entry>& entries);
+    std::function<void(const EventId&)> whenNoted;  ///< something was, on this device
+    void tellNoted(const EventId& id) const {
+        if (whenNoted) whenNoted(id);
+    }
     void refold();
     /// Lets go of what older drafts said: there is one for every touch of the editor, each the
     /// whole event, and only the last that counts is ever shown.

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "base/result.h"
+#include "journal/entry.h"
 #include "journal/operation.h"
 
 namespace cinder::journal {
@@ -26,6 +27,7 @@ struct StoreError {
         DiskFull,     ///< nothing was added
         Locked,       ///< another program holds the store
         OutOfOrder,   ///< an operation does not continue its device's chain
+        BadSeal,      ///< an entry is not the one that its device sealed
         Damaged,      ///< a page or a row cannot be read
         Failed,       ///< the device reported another fault
         Occupied,     ///< what stands where a copy was to go is not replaced by it
@@ -71,6 +73,24 @@ class Store {
     /// continue its chain without a gap.
     [[nodiscard]] virtual Result<void, StoreError> append(
         std::span<const Operation> operations) = 0;
+
+    // --- what devices hand each other ---
+    /// Where every chain ends, by event and device.
+    [[nodiscard]] virtual Result<std::vector<ChainHead>, StoreError> heads() const = 0;
+    /// The same for one event.
+    [[nodiscard]] virtual Result<std::vector<ChainHead>, StoreError> heads(
+        const EventId& event) const = 0;
+    /// Nothing when the operation is not here.
+    [[nodiscard]] virtual Result<std::optional<Seal>, StoreError> sealOf(
+        const EventId& event, const OperationId& id) const = 0;
+    /// What a device wrote after `last`, in its order: up to `bytes` of bodies, and one at least
+    /// where there is one.
+    [[nodiscard]] virtual Result<std::vector<Entry>, StoreError> entriesAfter(
+        const EventId& event, const OperationId& last, std::size_t bytes) const = 0;
+    /// Adds all or none, as they are. Each must continue its device's chain and bear the seal that
+    /// follows (BadSeal); those already here are passed over when their seal is the same
+    /// (OutOfOrder when it is another: the device's record parted in two).
+    [[nodiscard]] virtual Result<void, StoreError> take(std::span<const Entry> entries) = 0;
 
     /// All operations of an event in the order of the fold.
     [[nodiscard]] virtual Result<std::vector<Operation>, StoreError> read(

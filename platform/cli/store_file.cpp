@@ -19,6 +19,8 @@ Failure storeFailure(const journal::StoreError& error, const std::string& file) 
                 return "is in use by another program; close that first";
             case Why::OutOfOrder:
                 return "was changed by another program meanwhile: nothing was added; try again";
+            case Why::BadSeal:
+                return "was given an entry that its device did not seal: nothing was added";
             case Why::Damaged:
                 return "is damaged: part of it cannot be read; keep a copy before anything else";
             case Why::Occupied:

@@ -27,6 +27,7 @@ QString Words::notSaved(const app::Refusal& refusal) {
         case Store::ReadOnly:
         case Store::DiskFull:
         case Store::OutOfOrder:
+        case Store::BadSeal:
         case Store::Failed:
             break;
     }

@@ -49,7 +49,7 @@ std::optional<BrokenChain> firstBroken(SQLite::Statement& rows) {
     std::pair<EventId, DeviceId> chain;
     ChainEnd end;
     while (rows.executeStep()) {
-        const Row row = rowOf(rows);
+        const Entry row = entryOf(rows);
         const Operation& op = row.operation;
         if (const std::pair here{op.event, op.id.device}; here != chain) {
             chain = here;
@@ -72,7 +72,7 @@ bool isOfTheDisk(Why why) {
 
 /// True when exactly this operation is stored; false when another one has its name.
 bool isAlreadyHere(SQLite::Database& database, const Operation& op, const BodyText& body) {
-    const auto row = rowAt(database, op.event, op.id);
+    const auto row = entryAt(database, op.event, op.id);
     return row && row->body == body && row->operation.stamp == op.stamp &&
            row->operation.person == op.person && row->operation.version == op.version;
 }
@@ -154,6 +154,60 @@ Result<void, StoreError> SqliteStore::append(std::span<const Operation> operatio
     });
 }
 
+Result<std::vector<ChainHead>, StoreError> SqliteStore::heads() const {
+    return guarded([&]() -> Stored<std::vector<ChainHead>> {
+        return headsOf(connection_->database, std::nullopt);
+    });
+}
+
+Result<std::vector<ChainHead>, StoreError> SqliteStore::heads(const EventId& event) const {
+    return guarded(
+        [&]() -> Stored<std::vector<ChainHead>> { return headsOf(connection_->database, event); });
+}
+
+Result<std::optional<Seal>, StoreError> SqliteStore::sealOf(const EventId& event,
+                                                            const OperationId& id) const {
+    return guarded([&]() -> Stored<std::optional<Seal>> {
+        const auto entry = entryAt(connection_->database, event, id);
+        return entry ? std::optional(entry->seal) : std::nullopt;
+    });
+}
+
+Result<std::vector<Entry>, StoreError> SqliteStore::entriesAfter(const EventId& event,
+                                                                 const OperationId& last,
+                                                                 std::size_t bytes) const {
+    return guarded([&]() -> Stored<std::vector<Entry>> {
+        return journal::entriesAfter(connection_->database, event, last, bytes);
+    });
+}
+
+Result<void, StoreError> SqliteStore::take(std::span<const Entry> entries) {
+    if (connection_->access != Access::Full)
+        return fail(StoreError{Why::ReadOnly, "opened read-only"});
+    return guarded([&]() -> Stored<void> {
+        SQLite::Database& database = connection_->database;
+        SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
+        SQLite::Statement statement(database, kInsert);
+        for (const Entry& entry : entries) {
+            const Operation& op = entry.operation;
+            const ChainEnd end = chainEnd(database, op.event, op.id.device);
+            if (op.id.sequence <= end.sequence) {
+                const auto here = entryAt(database, op.event, op.id);
+                if (!here || here->seal != entry.seal)
+                    return fail(StoreError{Why::OutOfOrder, "another operation has this name"});
+                continue;
+            }
+            if (op.id.sequence != end.sequence + 1)
+                return fail(StoreError{Why::OutOfOrder, "an operation before this one is missing"});
+            if (seal(end.seal, op, entry.body) != entry.seal)
+                return fail(StoreError{Why::BadSeal, "not the entry that was sealed"});
+            insert(statement, op, entry.body, entry.seal);
+        }
+        all.commit();
+        return {};
+    });
+}
+
 Result<std::vector<Operation>, StoreError> SqliteStore::read(const EventId& event) const {
     return readKinds(event, {});
 }
@@ -174,7 +228,7 @@ Result<std::vector<Operation>, StoreError> SqliteStore::readKinds(
             query.bind(++place, std::string(kind));
         std::vector<Operation> operations;
         while (query.executeStep())
-            operations.push_back(rowOf(query).operation);
+            operations.push_back(entryOf(query).operation);
         return operations;
     });
 }
@@ -193,7 +247,7 @@ Result<std::optional<Operation>, StoreError> SqliteStore::readLast(
             const OperationId id{DeviceId{names.getColumn(0).getString()},
                                  static_cast<std::uint64_t>(names.getColumn(1).getInt64())};
             if (but.count(id) > 0) continue;
-            if (auto row = rowAt(connection_->database, event, id))
+            if (auto row = entryAt(connection_->database, event, id))
                 return std::optional(std::move(row->operation));
         }
         return std::optional<Operation>();

@@ -37,6 +37,14 @@ class SqliteStore final : public Store {
     [[nodiscard]] Access access() const override;
     [[nodiscard]] Result<OperationId, StoreError> nextId(const EventId& event) const override;
     [[nodiscard]] Result<void, StoreError> append(std::span<const Operation> operations) override;
+    [[nodiscard]] Result<std::vector<ChainHead>, StoreError> heads() const override;
+    [[nodiscard]] Result<std::vector<ChainHead>, StoreError> heads(
+        const EventId& event) const override;
+    [[nodiscard]] Result<std::optional<Seal>, StoreError> sealOf(
+        const EventId& event, const OperationId& id) const override;
+    [[nodiscard]] Result<std::vector<Entry>, StoreError> entriesAfter(
+        const EventId& event, const OperationId& last, std::size_t bytes) const override;
+    [[nodiscard]] Result<void, StoreError> take(std::span<const Entry> entries) override;
     [[nodiscard]] Result<std::vector<Operation>, StoreError> read(
         const EventId& event) const override;
     [[nodiscard]] Result<std::vector<Operation>, StoreError> readKinds(

@@ -13,6 +13,7 @@
 #include "app/rehearsal_crew.h"
 #include "journal/sqlite/sqlite_store.h"
 #include "ledger.h"
+#include "passing_store.h"
 
 namespace {
 
@@ -20,19 +21,13 @@ using namespace cinder;
 
 constexpr int kSpeed = 600;
 
-/// Passes everything on, and says what was acknowledged.
-class ToldStore final : public journal::Store {
+/// Says what was acknowledged.
+class ToldStore final : public samples::PassingStore {
   public:
-    explicit ToldStore(journal::Store& inner) : inner_(inner) {}
+    using PassingStore::PassingStore;
 
-    const DeviceId& device() const override { return inner_.device(); }
-    journal::Access access() const override { return inner_.access(); }
-    Result<journal::OperationId, journal::StoreError> nextId(const EventId& id) const override {
-        return inner_.nextId(id);
-    }
-    Result<void, journal::StoreError> append(
-        std::span<const journal::Operation> operations) override {
-        auto stored = inner_.append(operations);
+    Stored<void> append(std::span<const journal::Operation> operations) override {
+        auto stored = PassingStore::append(operations);
         if (!stored) return stored;
         std::string lines;
         for (const journal::Operation& op : operations)
@@ -40,40 +35,6 @@ class ToldStore final : public journal::Store {
         std::cout << lines << std::flush;
         return stored;
     }
-    Result<std::vector<journal::Operation>, journal::StoreError> read(
-        const EventId& id) const override {
-        return inner_.read(id);
-    }
-    Result<std::vector<journal::Operation>, journal::StoreError> readKinds(
-        const EventId& id, std::span<const std::string_view> kinds) const override {
-        return inner_.readKinds(id, kinds);
-    }
-    Result<std::optional<journal::Operation>, journal::StoreError> readLast(
-        const EventId& id, std::string_view kind,
-        const std::set<journal::OperationId>& but) const override {
-        return inner_.readLast(id, kind, but);
-    }
-    Result<std::optional<journal::BrokenChain>, journal::StoreError> copyTo(
-        const std::filesystem::path& file) const override {
-        return inner_.copyTo(file);
-    }
-    Result<std::unique_ptr<journal::Store>, journal::StoreError> openCopy(
-        const std::filesystem::path& file) const override {
-        return inner_.openCopy(file);
-    }
-    Result<std::vector<EventId>, journal::StoreError> events() const override {
-        return inner_.events();
-    }
-    Result<std::optional<journal::BrokenChain>, journal::StoreError> verify() const override {
-        return inner_.verify();
-    }
-    Result<std::optional<journal::BrokenChain>, journal::StoreError> verify(
-        const EventId& id) const override {
-        return inner_.verify(id);
-    }
-
-  private:
-    journal::Store& inner_;
 };
 
 bool openRehearsal(app::Session& session, const char* document) {

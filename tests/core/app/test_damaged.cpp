@@ -4,6 +4,7 @@
 
 #include "demo_day.h"
 #include "event/json.h"
+#include "passing_store.h"
 
 using namespace cinder;
 using namespace std::chrono_literals;
@@ -13,60 +14,43 @@ using samples::Device;
 namespace {
 
 using journal::StoreError;
-template <class T>
-using Stored = Result<T, StoreError>;
 
 /// The store of a device, one event of which cannot be read, or not be added to.
-class FaultyStore final : public journal::Store {
+class FaultyStore final : public samples::PassingStore {
   public:
-    explicit FaultyStore(journal::Store& inner) : inner_(inner) {}
+    using PassingStore::PassingStore;
 
     EventId unreadable;
     EventId full;
 
-    const DeviceId& device() const override { return inner_.device(); }
-    journal::Access access() const override { return inner_.access(); }
-    Stored<journal::OperationId> nextId(const EventId& id) const override {
-        return inner_.nextId(id);
-    }
     Stored<void> append(std::span<const journal::Operation> operations) override {
         if (!operations.empty() && operations.front().event == full)
             return fail(StoreError{StoreError::Why::DiskFull, "no room"});
-        return inner_.append(operations);
+        return PassingStore::append(operations);
+    }
+    Stored<void> take(std::span<const journal::Entry> entries) override {
+        if (!entries.empty() && entries.front().operation.event == full)
+            return fail(StoreError{StoreError::Why::DiskFull, "no room"});
+        return PassingStore::take(entries);
     }
     Stored<std::vector<journal::Operation>> read(const EventId& id) const override {
         if (id == unreadable) return fail(damaged());
-        return inner_.read(id);
+        return PassingStore::read(id);
     }
     Stored<std::vector<journal::Operation>> readKinds(
         const EventId& id, std::span<const std::string_view> kinds) const override {
         if (id == unreadable) return fail(damaged());
-        return inner_.readKinds(id, kinds);
+        return PassingStore::readKinds(id, kinds);
     }
     Stored<std::optional<journal::Operation>> readLast(
         const EventId& id, std::string_view kind,
         const std::set<journal::OperationId>& but) const override {
         if (id == unreadable) return fail(damaged());
-        return inner_.readLast(id, kind, but);
-    }
-    Stored<std::vector<EventId>> events() const override { return inner_.events(); }
-    Stored<std::optional<journal::BrokenChain>> verify() const override { return inner_.verify(); }
-    Stored<std::optional<journal::BrokenChain>> verify(const EventId& id) const override {
-        return inner_.verify(id);
-    }
-    Stored<std::optional<journal::BrokenChain>> copyTo(
-        const std::filesystem::path& file) const override {
-        return inner_.copyTo(file);
-    }
-    Stored<std::unique_ptr<journal::Store>> openCopy(
-        const std::filesystem::path& file) const override {
-        return inner_.openCopy(file);
+        return PassingStore::readLast(id, kind, but);
     }
 
   private:
     static StoreError damaged() { return {StoreError::Why::Damaged, "malformed"}; }
-
-    journal::Store& inner_;
 };
 
 /// The orchard lunch and, a day before it, the same one under another name.
