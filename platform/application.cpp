@@ -21,6 +21,7 @@
 #include "files/folder_lock.h"
 #include "haptics/led_vibrator.h"
 #include "journal/sqlite/sqlite_store.h"
+#include "network/crew_network.h"
 #include "print/paper_folder.h"
 #include "sound/alarm_player.h"
 
@@ -140,7 +141,8 @@ int runApplication(const Launch& launch) {
                               QStringLiteral("/Cinderbell");
     EventFolder files(documents);
     PaperFolder paper(documents);
-    face::Face face(session, clock, {sound, haptics, wake, &battery, &paper},
+    CrewNetwork network(**store, session, std::filesystem::path(folder.toStdString()) / "crew.key");
+    face::Face face(session, clock, {sound, haptics, wake, &battery, &paper, &network},
                     {demos(), folder + QStringLiteral("/settings.ini"), &files,
                      std::filesystem::path(documents.toStdString())});
     if (!face.show()) return 1;

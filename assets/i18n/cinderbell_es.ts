@@ -92,6 +92,13 @@
     </message>
 </context>
 <context>
+    <name>CodeEntry</name>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+</context>
+<context>
     <name>CopyPlate</name>
     <message>
         <source>Take back</source>
@@ -100,6 +107,61 @@
     <message>
         <source>Take back what is missing here from %1</source>
         <translation>Recuperar de %1 lo que falta aquí</translation>
+    </message>
+</context>
+<context>
+    <name>CrewDevicesPage</name>
+    <message>
+        <source>Devices</source>
+        <translation>Aparatos</translation>
+    </message>
+    <message>
+        <source>What one ticks, all see: over one Wi-Fi or a phone&apos;s hotspot, without the internet.</source>
+        <translation>Lo que uno marca lo ven todos: por una misma red wifi o por el punto de acceso de un teléfono, sin internet.</translation>
+    </message>
+    <message>
+        <source>Show a code</source>
+        <translation>Mostrar código</translation>
+    </message>
+    <message>
+        <source>On the first device of the crew</source>
+        <translation>En el primer aparato de la cuadrilla</translation>
+    </message>
+    <message>
+        <source>Enter a code</source>
+        <translation>Ingresar código</translation>
+    </message>
+    <message>
+        <source>On every other one</source>
+        <translation>En cada uno de los demás</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>Joined so far</source>
+        <translation>Ya unidos</translation>
+    </message>
+    <message>
+        <source>Joined so far: none</source>
+        <translation>Ya unidos: ninguno</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Show the code again</source>
+        <translation>Mostrar otra vez el código</translation>
+    </message>
+    <message>
+        <source>Hold: leave the other devices</source>
+        <translation>Mantenga pulsado: dejar los demás aparatos</translation>
+    </message>
+    <message>
+        <source>What came from them stays on this device.</source>
+        <translation>Lo que llegó de ellos se queda en este aparato.</translation>
     </message>
 </context>
 <context>
@@ -834,6 +896,10 @@
     <message>
         <source>Who holds this device?</source>
         <translation>¿Quién lleva este aparato?</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Aparatos</translation>
     </message>
 </context>
 <context>
@@ -1584,6 +1650,10 @@
         <source>Language</source>
         <translation>Idioma</translation>
     </message>
+    <message>
+        <source>Devices of the crew</source>
+        <translation>Aparatos de la cuadrilla</translation>
+    </message>
 </context>
 <context>
     <name>StrikePage</name>
@@ -2000,6 +2070,161 @@
     <message>
         <source>%1 does: %2</source>
         <translation>%1 hace: %2</translation>
+    </message>
+</context>
+<context>
+    <name>cinder::face::CrewDevicesView</name>
+    <message>
+        <source>%1&apos;s device</source>
+        <translation>Aparato de %1</translation>
+    </message>
+    <message>
+        <source>Device %1</source>
+        <translation>Aparato %1</translation>
+    </message>
+    <message>
+        <source>The clocks agree</source>
+        <translation>Los relojes coinciden</translation>
+    </message>
+    <message>
+        <source>Its clock is %1 ahead</source>
+        <translation>Su reloj va %1 adelantado</translation>
+    </message>
+    <message>
+        <source>Its clock is %1 behind</source>
+        <translation>Su reloj va %1 atrasado</translation>
+    </message>
+    <message>
+        <source>The record of one event went two ways; it is left as it is on both.</source>
+        <translation>El registro de un evento siguió dos caminos; se deja como está en ambos aparatos.</translation>
+    </message>
+    <message>
+        <source>The records of %1 events went two ways; they are left as they are on both.</source>
+        <translation>Los registros de %1 eventos siguieron dos caminos; se dejan como están en ambos aparatos.</translation>
+    </message>
+    <message>
+        <source>1 entry to come</source>
+        <translation>1 anotación por llegar</translation>
+    </message>
+    <message>
+        <source>%1 entries to come</source>
+        <translation>%1 anotaciones por llegar</translation>
+    </message>
+    <message>
+        <source>1 entry to go</source>
+        <translation>1 por enviar</translation>
+    </message>
+    <message>
+        <source>%1 entries to go</source>
+        <translation>%1 por enviar</translation>
+    </message>
+    <message>
+        <source>Fire</source>
+        <translation>Fuego</translation>
+    </message>
+    <message>
+        <source>Buffet</source>
+        <translation>Bufé</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Jefe</translation>
+    </message>
+    <message>
+        <source>Enter the code</source>
+        <translation>Ingrese el código</translation>
+    </message>
+    <message>
+        <source>The code of this crew</source>
+        <translation>El código de esta cuadrilla</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Aparatos</translation>
+    </message>
+    <message>
+        <source>On each other device, once: Devices, then Enter a code.</source>
+        <translation>En cada uno de los demás, una sola vez: Aparatos y luego Ingresar código.</translation>
+    </message>
+    <message>
+        <source>No other device has been in reach yet.</source>
+        <translation>Ningún otro aparato ha estado al alcance todavía.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in reach</source>
+        <translation>%1 de %2 al alcance</translation>
+    </message>
+    <message>
+        <source>This device has no room to make the key. Close other apps, then touch again.</source>
+        <translation>Este aparato no tiene memoria para crear la clave. Cierre otras aplicaciones y toque otra vez.</translation>
+    </message>
+    <message>
+        <source>One digit is not right. Compare it with the other screen.</source>
+        <translation>Un dígito no es correcto. Compare con la otra pantalla.</translation>
+    </message>
+    <message>
+        <source>This device is in no local network. Switch on a hotspot on one phone and join it with the others; no internet is needed.</source>
+        <translation>Este aparato no está en ninguna red local. Active el punto de acceso de un teléfono y conecte a él los demás; no hace falta internet.</translation>
+    </message>
+    <message>
+        <source>Another program on this device listens where this app would. Close it, or start this device again.</source>
+        <translation>Otro programa de este aparato ocupa el puerto de esta aplicación. Ciérrelo o reinicie el aparato.</translation>
+    </message>
+    <message>
+        <source>The code could not be kept: this device forgets it when the app ends. Free some space, then leave and enter the code again.</source>
+        <translation>El código no se pudo guardar: este aparato lo olvida al cerrar la aplicación. Libere espacio, deje los demás aparatos e ingrese otra vez el código.</translation>
+    </message>
+    <message>
+        <source>This device lacks what guards the connection, so nothing is exchanged. Update its system and this app.</source>
+        <translation>A este aparato le falta lo que protege la conexión y no se intercambia nada. Actualice su sistema y esta aplicación.</translation>
+    </message>
+    <message>
+        <source>Out of reach since %1. It catches up by itself once it is near again, in the same network.</source>
+        <translation>Fuera de alcance; visto por última vez: %1. Se pondrá al día solo cuando vuelva a estar cerca, en la misma red.</translation>
+    </message>
+    <message>
+        <source>In reach, everything is on both</source>
+        <translation>Al alcance, todo está en ambos</translation>
+    </message>
+    <message>
+        <source>In reach, exchanging</source>
+        <translation>Al alcance, intercambiando</translation>
+    </message>
+    <message>
+        <source>In reach, %1</source>
+        <translation>Al alcance, %1</translation>
+    </message>
+    <message>
+        <source>The clocks are %1 apart: set the wrong one right. Nothing is exchanged until then.</source>
+        <translation>Los relojes difieren %1: corrija el que está mal. Hasta entonces no se intercambia nada.</translation>
+    </message>
+    <message>
+        <source>The clocks are far apart: set the wrong one right. Nothing is exchanged until then.</source>
+        <translation>Los relojes difieren mucho: corrija el que está mal. Hasta entonces no se intercambia nada.</translation>
+    </message>
+    <message>
+        <source>Another version of the app: update the older one. Nothing is exchanged until then.</source>
+        <translation>Otra versión de la aplicación: actualice la más antigua. Hasta entonces no se intercambia nada.</translation>
+    </message>
+    <message>
+        <source>What arrives cannot be noted: free some space on both devices.</source>
+        <translation>Lo que llega no se puede anotar: libere espacio en ambos aparatos.</translation>
+    </message>
+    <message>
+        <source>In reach, comparing</source>
+        <translation>Al alcance, comparando</translation>
+    </message>
+    <message>
+        <source>%1 is out of reach since %2: bring it near, into the same network.</source>
+        <translation>%1: fuera de alcance (última vez: %2). Acérquelo y conéctelo a la misma red.</translation>
+    </message>
+    <message>
+        <source>%1 devices are out of reach, one since %2: bring them near, into the same network.</source>
+        <translation>%1 aparatos fuera de alcance (uno desde: %2). Acérquelos y conéctelos a la misma red.</translation>
+    </message>
+    <message>
+        <source>The other device shows it under Devices.</source>
+        <translation>El otro aparato lo muestra en Aparatos.</translation>
     </message>
 </context>
 <context>

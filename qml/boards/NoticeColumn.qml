@@ -27,7 +27,7 @@ Column {
                 width: parent.width
                 text: notice.text
                 tint: notice.verb !== "" ? Theme.ember : Theme.ash
-                glyph: notice.icon === "mute" ? Icons.mute : notice.icon === "clock" ? Icons.clock : Icons.caution
+                glyph: notice.icon === "mute" ? Icons.mute : notice.icon === "devices" ? Icons.devices : notice.icon === "clock" ? Icons.clock : Icons.caution
             }
             PressPlate { visible: notice.verb !== ""; width: parent.width; size: Type.body; text: notice.verb; onClicked: root.day.followClock() }
         }

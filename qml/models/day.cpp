@@ -65,6 +65,12 @@ void Day::tellMute(bool isMute) {
     if (seen_) notices_.show(noticeRows());
 }
 
+void Day::tellDevices(const QString& words) {
+    if (devices_ == words) return;
+    devices_ = words;
+    if (seen_) notices_.show(noticeRows());
+}
+
 void Day::tellBattery(std::optional<int> percentLeft) {
     // Low enough to look for a charger, early enough to find one.
     constexpr int kLow = 20;
@@ -176,6 +182,8 @@ std::vector<NoticeRow> Day::noticeRows() const {
         if (isClock) row.verb = tr("The clock is right now");
         rows.push_back(row);
     }
+    if (!devices_.isEmpty())
+        rows.push_back({QStringLiteral("devices"), devices_, QStringLiteral("devices"), {}});
     if (isMute_)
         rows.push_back({QStringLiteral("mute"),
                         tr("No sound on this device: calls flash the whole board."),

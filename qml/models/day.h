@@ -110,6 +110,8 @@ class Day : public QObject {
     /// Said once as a quiet notice.
     void tellMute(bool isMute);
     void tellBattery(std::optional<int> percentLeft);
+    /// What is wrong with the other devices of the crew, and what to do; empty: nothing.
+    void tellDevices(const QString& words);
 
     [[nodiscard]] const std::shared_ptr<const app::Snapshot>& snapshot() const { return seen_; }
     [[nodiscard]] bool isOpen() const { return seen_ != nullptr; }
@@ -210,7 +212,7 @@ class Day : public QObject {
     QString bellSeconds_, wallClock_, undoLeft_, refusal_, person_;
     bool isFlashOn_ = false;
     bool isMute_ = false;
-    QString battery_;
+    QString battery_, devices_;
     Wick wick_;
     RunSheet runSheet_;
     Fire fire_;

@@ -4,6 +4,7 @@
 /// them; tests use fakes. Whether an alarm rings is decided in the core: a device only makes it
 /// heard, felt and seen.
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -12,6 +13,7 @@
 
 #include "live/alarm.h"
 #include "report/document.h"
+#include "sync/exchange.h"
 
 namespace cinder::face {
 
@@ -98,6 +100,51 @@ class Printer {
     [[nodiscard]] virtual Written writePdf(const report::Document& document, bool isLetter,
                                            const QString& name) = 0;
     [[nodiscard]] virtual Written writeText(const std::string& text, const QString& name) = 0;
+};
+
+/// The other devices of the crew, on the same local network (a phone's hotspot without the internet
+/// is one). What is noted on one is on all that are in reach.
+class CrewDevices {
+  public:
+    CrewDevices() = default;
+    CrewDevices(const CrewDevices&) = delete;
+    CrewDevices& operator=(const CrewDevices&) = delete;
+    virtual ~CrewDevices() = default;
+
+    struct Other {
+        DeviceId device;
+        std::string holder;  ///< who held it when it was last seen; empty: nobody said
+        bool isInReach = false;
+        Instant lastSeen;  ///< by the clock of this device; now while it is in reach
+        sync::Peer peer;   ///< as it was when it was last seen
+    };
+    enum class Trouble : std::uint8_t {
+        None,
+        NoNetwork,    ///< this device is in no local network
+        PortTaken,    ///< another program listens where this app would
+        NotKept,      ///< joined, but the key could not be written: it is forgotten with the app
+        NotEncrypted  ///< this device lacks what the connection is guarded with
+    };
+
+    /// A code was made or entered here.
+    [[nodiscard]] virtual bool isJoined() const = 0;
+    /// The code of the crew, sync::kCodeDigits digits, to be entered on another device; empty while
+    /// not joined.
+    [[nodiscard]] virtual std::string code() const = 0;
+    /// Makes a new code. False when this device cannot (no room to make the key).
+    virtual bool begin() = 0;
+    /// Joins the devices that share `code`. False when it is none (sync::isCode), or as above.
+    virtual bool join(const std::string& code) = 0;
+    /// Forgets the code; what came stays.
+    virtual void leave() = 0;
+    /// Everyone seen since the code was made or entered, by device; those in reach first.
+    [[nodiscard]] virtual std::vector<Other> others() const = 0;
+    [[nodiscard]] virtual Trouble trouble() const = 0;
+    /// Who holds this device, in words, for the others.
+    virtual void setHolder(const std::string& name) = 0;
+    /// Called when any of the above is other than it was; `added` also when something came into the
+    /// store that was noted elsewhere. Neither is called from within a call to this.
+    virtual void tell(std::function<void()> changed, std::function<void()> added) = 0;
 };
 
 }  // namespace cinder::face

@@ -14,6 +14,7 @@
 
 #include "caution_list.h"
 #include "crew.h"
+#include "crew_devices.h"
 #include "debrief.h"
 #include "editor.h"
 #include "events.h"
@@ -65,10 +66,13 @@ struct Face::Parts {
           serve(*door, settings),
           strike(*door, settings),
           debrief(*door, settings),
+          crewDevices(theDevices.crewDevices, day, settings, [this] { return door->deviceTime(); }),
           ringer(theDevices, theClock) {}
 
     void beat();
     void speak();
+    void listenToOthers();
+    void showWhatCame();
     [[nodiscard]] Duration untilNextBeat() const;
     QString openRecord(const QString& place);
     QString openFire(const QString& place);
@@ -88,6 +92,7 @@ struct Face::Parts {
     Serve serve;
     Strike strike;
     Debrief debrief;
+    CrewDevicesView crewDevices;
     Ringer ringer;
     QTimer pulse;  ///< the one timer of the face
     QTranslator translator;
@@ -113,8 +118,31 @@ void Face::Parts::beat() {
     lists.beat();
     day.tellMute(!devices.sound.isAudible());
     if (devices.battery != nullptr) day.tellBattery(devices.battery->percentLeft());
+    day.tellDevices(crewDevices.notice());
     ringer.attend(day.snapshot().get());
     pulse.start(untilNextBeat());
+}
+
+/// What other devices tell, and what they are told of this one.
+void Face::Parts::listenToOthers() {
+    QObject::connect(&day, &Day::personChanged, &crewDevices, &CrewDevicesView::tellHolder);
+    QObject::connect(&day, &Day::isOpenChanged, &crewDevices, &CrewDevicesView::retell);
+    if (devices.crewDevices == nullptr) return;
+    devices.crewDevices->tell(
+        [this] {
+            crewDevices.look();
+            day.tellDevices(crewDevices.notice());
+        },
+        [this] { showWhatCame(); });
+}
+
+/// Something came into the store: a tick of another device is on the boards at once. The list of
+/// events is read again wherever it is, or is one touch away; a day's ways to it read it anyway.
+void Face::Parts::showWhatCame() {
+    const auto shown = engine.rootObjects();
+    auto* window = shown.isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(shown.first());
+    if (window == nullptr || !frameOf(*window)->property("hasRail").toBool()) events.refresh();
+    beat();
 }
 
 /// A whole roast read below its minimum: was it kept there for the time of the chart?
@@ -167,6 +195,8 @@ void Face::Parts::speak() {
     day.retell();
     promise.retell();
     crew.retell();
+    crewDevices.retell();
+    day.tellDevices(crewDevices.notice());
     editor.retell();
     lists.retell();
     cautions.tell();
@@ -206,6 +236,7 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
     QObject::connect(&parts->editor, &Editor::planned, &parts->day, [parts] { parts->beat(); });
     QObject::connect(&parts->settings, &Settings::languageChanged, &parts->day,
                      [parts] { parts->speak(); });
+    parts->listenToOthers();
     parts->engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     for (QObject* owned :
          {static_cast<QObject*>(&parts->settings), static_cast<QObject*>(&parts->day),
@@ -213,7 +244,8 @@ Face::Face(std::unique_ptr<Door> door, const Clock& clock, Devices devices, Plac
           static_cast<QObject*>(&parts->record), static_cast<QObject*>(&parts->editor),
           static_cast<QObject*>(&parts->lists), static_cast<QObject*>(&parts->cautions),
           static_cast<QObject*>(&parts->serve), static_cast<QObject*>(&parts->strike),
-          static_cast<QObject*>(&parts->debrief), static_cast<QObject*>(&parts->crew)})
+          static_cast<QObject*>(&parts->debrief), static_cast<QObject*>(&parts->crew),
+          static_cast<QObject*>(&parts->crewDevices)})
         QQmlEngine::setObjectOwnership(owned, QQmlEngine::CppOwnership);
 }
 
@@ -221,6 +253,7 @@ Face::~Face() {
     // Pages that were left wait for an event loop to take them away, and there may be none any
     // more: with the application they would go after its fonts, and ask for them.
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    if (parts_->devices.crewDevices != nullptr) parts_->devices.crewDevices->tell({}, {});
 }
 
 void Face::prepareApplication() {
@@ -241,6 +274,7 @@ bool Face::show() {
         {QStringLiteral("events"), QVariant::fromValue(&parts_->events)},
         {QStringLiteral("promise"), QVariant::fromValue(&parts_->promise)},
         {QStringLiteral("crew"), QVariant::fromValue(&parts_->crew)},
+        {QStringLiteral("crewDevices"), QVariant::fromValue(&parts_->crewDevices)},
         {QStringLiteral("serve"), QVariant::fromValue(&parts_->serve)},
         {QStringLiteral("strike"), QVariant::fromValue(&parts_->strike)},
         {QStringLiteral("debrief"), QVariant::fromValue(&parts_->debrief)},

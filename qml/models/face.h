@@ -34,6 +34,8 @@ struct Devices {
     Battery* battery = nullptr;
     /// Null: this device writes no files.
     Printer* printer = nullptr;
+    /// Null: this device knows of no others.
+    CrewDevices* crewDevices = nullptr;
 };
 
 /// What the platform knows about where things lie.
@@ -54,7 +56,7 @@ struct View {
     /// "start", "holder", "new", "make" and "make-" with a part of the event, a board or page; a
     /// sheet over the lead board: "bell", "speed"; a part of the record,
     /// "record-close"; a sheet over it: "measure", "pan", "limit", "kept", "whose"; over the fire
-    /// board: "firePiece", "fireProbe"; "crewChange".
+    /// board: "firePiece", "fireProbe"; "crewChange"; "devices", as its view model was left.
     QString place;
     QSize size;
     double pixelsPerInch = 0;

@@ -105,6 +105,14 @@ const std::vector<Role<EventRow>>& EventRow::roles() {
     return all;
 }
 
+const std::vector<Role<DeviceRow>>& DeviceRow::roles() {
+    static const std::vector<Role<DeviceRow>> all{
+        CINDER_ROLE(DeviceRow, key),      CINDER_ROLE(DeviceRow, name),
+        CINDER_ROLE(DeviceRow, standing), CINDER_ROLE(DeviceRow, mark),
+        CINDER_ROLE(DeviceRow, clock),    CINDER_ROLE(DeviceRow, parted)};
+    return all;
+}
+
 const std::vector<Role<BlockRow>>& BlockRow::roles() {
     static const std::vector<Role<BlockRow>> all{
         CINDER_ROLE(BlockRow, key),          CINDER_ROLE(BlockRow, begin),

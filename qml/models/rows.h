@@ -143,6 +143,18 @@ struct EventRow {
     friend bool operator==(const EventRow&, const EventRow&) = default;
 };
 
+/// Another device of the crew.
+struct DeviceRow {
+    QString key;
+    QString name;
+    QString standing;  ///< where it stands, and what to do where something is wrong
+    QString mark;      ///< by the names StateMark knows
+    QString clock;     ///< how far its clock is off; empty when it is not known now
+    QString parted;    ///< events whose record went two ways; empty when there are none
+    static const std::vector<Role<DeviceRow>>& roles();
+    friend bool operator==(const DeviceRow&, const DeviceRow&) = default;
+};
+
 /// One stretch of work on the chart. Across in minutes from the chart's left edge, down in levels.
 struct BlockRow {
     QString key;

@@ -7,6 +7,8 @@ Flickable {
     id: root
 
     property bool isNarrow: false
+    /// This device knows of others.
+    property bool hasDevices: false
     signal go(string place)
     signal lock()
     contentHeight: all.y + all.height + Space.gap
@@ -34,6 +36,7 @@ Flickable {
         PagePlate { width: all.share; glyph: Icons.tick; text: qsTr("Strike"); onClicked: root.go("strike") }
         PagePlate { width: all.share; glyph: Icons.clock; text: qsTr("Debrief"); onClicked: root.go("debrief") }
         PagePlate { width: all.share; glyph: Icons.holder; text: qsTr("Who holds this device?"); onClicked: root.go("holder") }
+        PagePlate { visible: root.hasDevices; width: all.share; glyph: Icons.devices; text: qsTr("Devices"); onClicked: root.go("devices") }
         PagePlate { width: all.share; glyph: Icons.settings; text: qsTr("Settings"); onClicked: root.go("settings") }
     }
 }

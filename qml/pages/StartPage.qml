@@ -11,9 +11,12 @@ Flickable {
 
     required property Events events
     required property Settings settings
+    /// This device knows of others: an event may come from one of them.
+    property bool hasDevices: false
     property bool isNarrow: false
     readonly property bool isFresh: root.events.coming.count === 0 && root.events.past.count === 0
     signal make()
+    signal join()
     contentHeight: all.height + 2 * Space.wide
     clip: true
     Accessible.role: Accessible.Pane
@@ -44,6 +47,7 @@ Flickable {
             }
         }
         PressPlate { width: parent.width; height: Space.hurried; tone: root.events.coming.count > 0 ? "plain" : "ember"; glyph: Icons.plus; text: qsTr("New event"); onClicked: root.make() }
+        PressPlate { objectName: "devices"; visible: root.hasDevices; width: parent.width; glyph: Icons.devices; text: qsTr("Devices of the crew"); onClicked: root.join() }
         // A device nobody has used yet says what its touches do; later the lists speak.
         Label {
             width: parent.width

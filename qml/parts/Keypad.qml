@@ -1,5 +1,3 @@
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Cinderbell.Theme
 
@@ -98,23 +96,11 @@ Column {
         isStrong: true
         color: Theme.ink
     }
-    Grid {
-        id: keys
+    DigitKeys {
         width: parent.width
-        columns: 3
-        spacing: Space.small
-
-        Repeater {
-            model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.takesPoint ? "." : "", "0", "<"]
-
-            KeyPlate {
-                required property string modelData
-
-                symbol: modelData
-                width: (keys.width - (keys.columns - 1) * Space.small) / keys.columns
-                height: root.keyHeight
-                onClicked: symbol === "<" ? root.erased() : root.pressed(symbol)
-            }
-        }
+        keyHeight: root.keyHeight
+        takesPoint: root.takesPoint
+        onPressed: key => root.pressed(key)
+        onErased: root.erased()
     }
 }

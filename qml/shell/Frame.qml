@@ -17,6 +17,7 @@ Item {
     required property Events events
     required property Promise promise
     required property Crew crew
+    required property CrewDevicesView crewDevices
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
@@ -28,6 +29,8 @@ Item {
     property string place: root.day.isOpen ? "holder" : "start"
     property string sheet: ""
     property bool isLocked: false
+    /// Where the page of the devices was opened from.
+    property string beforeDevices: root.day.isOpen ? "more" : "start"
     property alias idleAfter: shade.after
     readonly property bool isNarrow: root.width < root.height
     /// A call fills the board where it is answered, and any board in the hands of who answers it.
@@ -38,7 +41,7 @@ Item {
     readonly property bool offersUndo: root.hasRail && root.day.line.undo !== ""
     /// A call goes before a sheet of the fire, which is still open behind it.
     readonly property bool isAtFire: root.place === "fire" && !root.isCalled
-    readonly property bool hasRail: root.place !== "start" && root.place !== "holder" && root.place !== "new" && root.place !== "make"
+    readonly property bool hasRail: root.place !== "start" && root.place !== "holder" && root.place !== "new" && root.place !== "make" && (root.place !== "devices" || root.beforeDevices !== "start")
 
     FocusFollower {}
     // Sees every touch and takes none.
@@ -103,10 +106,10 @@ Item {
             anchors.bottomMargin: foot.height
             enabled: !root.isCalled
 
-            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; settings: root.settings; isNarrow: root.isNarrow; onMake: { root.events.dropDemo(); root.editor.prepare(); root.place = "new" } } }
+            Repeater { model: root.place === "start" ? 1 : 0; StartPage { anchors.fill: parent; events: root.events; settings: root.settings; isNarrow: root.isNarrow; hasDevices: root.crewDevices.isThere; onJoin: { root.beforeDevices = "start"; root.place = "devices" } onMake: { root.events.dropDemo(); root.editor.prepare(); root.place = "new" } } }
             Repeater { model: root.place === "new" ? 1 : 0; NewPage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onBack: root.place = "start" } }
             Repeater { model: root.place === "make" ? 1 : 0; MakePage { anchors.fill: parent; editor: root.editor; isNarrow: root.isNarrow; onLeave: { root.events.refresh(); root.place = root.day.isOpen ? "more" : "start" } } }
-            Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => root.place = board } }
+            Repeater { model: root.place === "holder" ? 1 : 0; HolderPage { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onChoose: board => { root.crewDevices.takeUp(board); root.place = board } } }
             Repeater { model: root.place === "lead" ? 1 : 0; LeadBoard { anchors.fill: parent; day: root.day; isNarrow: root.isNarrow; onMoveBell: root.sheet = "bell"; onAskPromise: root.place = "promise"; onGo: place => root.place = place } }
             Repeater { model: root.place === "promise" ? 1 : 0; PromisePage { anchors.fill: parent; promise: root.promise; day: root.day; isNarrow: root.isNarrow; onBack: root.place = "lead" } }
             Repeater { model: root.place === "crew" ? 1 : 0; CrewPage { anchors.fill: parent; crew: root.crew; isNarrow: root.isNarrow; isReadOnly: root.day.line.isReadOnly; onBack: root.place = "more" } }
@@ -117,7 +120,8 @@ Item {
             Repeater { model: root.place === "strike" ? 1 : 0; StrikePage { anchors.fill: parent; day: root.day; strike: root.strike; isNarrow: root.isNarrow; onGo: place => { if (place === "load") root.lists.load.way = "home"; root.place = place } } }
             Repeater { model: root.place === "debrief" ? 1 : 0; DebriefPage { anchors.fill: parent; debrief: root.debrief; day: root.day; isNarrow: root.isNarrow } }
             Repeater { model: root.place === "record" ? 1 : 0; RecordPage { anchors.fill: parent; record: root.record; isNarrow: root.isNarrow } }
-            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.place = place } } }
+            Repeater { model: root.place === "more" ? 1 : 0; MorePage { anchors.fill: parent; isNarrow: root.isNarrow; hasDevices: root.crewDevices.isThere; onLock: root.isLocked = true; onGo: place => { if (place === "make") root.editor.open(); root.beforeDevices = "more"; root.place = place } } }
+            Repeater { model: root.place === "devices" ? 1 : 0; CrewDevicesPage { anchors.fill: parent; devices: root.crewDevices; isNarrow: root.isNarrow; onBack: root.place = root.beforeDevices } }
             Repeater { model: root.place === "lists" ? 1 : 0; ListsPage { anchors.fill: parent; isNarrow: root.isNarrow; onGo: place => root.place = place } }
             Repeater { model: root.place === "quantities" ? 1 : 0; QuantitiesPage { anchors.fill: parent; figures: root.lists.figures; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "load" ? 1 : 0; LoadPage { anchors.fill: parent; load: root.lists.load; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
@@ -126,18 +130,7 @@ Item {
             Repeater { model: root.place === "paper" ? 1 : 0; PaperPage { anchors.fill: parent; papers: root.lists.papers; isNarrow: root.isNarrow; onBack: root.place = "lists" } }
             Repeater { model: root.place === "cautions" ? 1 : 0; CautionPage { anchors.fill: parent; cautions: root.cautions } }
             Repeater { model: root.place === "parts" ? 1 : 0; PatternPage { anchors.fill: parent; settings: root.settings; isNarrow: root.isNarrow; onBack: root.place = "settings" } }
-            Repeater {
-                model: root.place === "settings" ? 1 : 0
-                SettingsPage {
-                    anchors.fill: parent
-                    settings: root.settings
-                    day: root.day
-                    isNarrow: root.isNarrow
-                    onRehearse: root.sheet = "speed"
-                    onLookAtParts: root.place = "parts"
-                    onLeave: { root.events.refresh(); root.place = "start" }
-                }
-            }
+            Repeater { model: root.place === "settings" ? 1 : 0; SettingsPage { anchors.fill: parent; settings: root.settings; day: root.day; isNarrow: root.isNarrow; onRehearse: root.sheet = "speed"; onLookAtParts: root.place = "parts"; onLeave: { root.events.refresh(); root.place = "start" } } }
         }
         AlarmFlash {
             anchors.fill: parent

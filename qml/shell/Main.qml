@@ -13,6 +13,7 @@ Window {
     required property Events events
     required property Promise promise
     required property Crew crew
+    required property CrewDevicesView crewDevices
     required property FoodRecord record
     required property Editor editor
     required property Lists lists
@@ -38,6 +39,7 @@ Window {
         events: root.events
         promise: root.promise
         crew: root.crew
+        crewDevices: root.crewDevices
         record: root.record
         editor: root.editor
         lists: root.lists

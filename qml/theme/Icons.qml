@@ -59,6 +59,12 @@ QtObject {
     readonly property string van: "M1.6 5.2 L14.2 5.2 L14.2 8.4 L18.6 8.4 L22.4 12.6 L22.4 17 L1.6 17 Z M6.6 17.8 C7.815 17.8 8.8 18.785 8.8 20 C8.8 21.215 7.815 22.2 6.6 22.2 C5.385 22.2 4.4 21.215 4.4 20 C4.4 18.785 5.385 17.8 6.6 17.8 Z M17.4 17.8 C18.615 17.8 19.6 18.785 19.6 20 C19.6 21.215 18.615 22.2 17.4 22.2 C16.185 22.2 15.2 21.215 15.2 20 C15.2 18.785 16.185 17.8 17.4 17.8 Z"
     /// A leaf with a corner off and three lines cut out.
     readonly property string paper: "M5 2 L14.6 2 L19.4 6.8 L19.4 22 L5 22 Z M8 9.4 L8 11 L16.4 11 L16.4 9.4 Z M8 13.2 L8 14.8 L16.4 14.8 L16.4 13.2 Z M8 17 L8 18.6 L13.4 18.6 L13.4 17 Z"
+    /// Two devices with the same tick.
+    readonly property string devices: "M1 4 L11 4 L11 20 L1 20 Z M3 6.4 L3 17.6 L9 17.6 L9 6.4 Z M3.6 12.6 L4.4 11.8 L5.4 12.8 L7.6 10.4 L8.4 11.2 L5.5 14.3 Z M13 4 L23 4 L23 20 L13 20 Z M15 6.4 L15 17.6 L21 17.6 L21 6.4 Z M15.6 12.6 L16.4 11.8 L17.4 12.8 L19.6 10.4 L20.4 11.2 L17.5 14.3 Z"
+    /// A screen with four groups of digits.
+    readonly property string code: "M1.4 4 L22.6 4 L22.6 20 L1.4 20 Z M3.8 6.4 L3.8 17.6 L20.2 17.6 L20.2 6.4 Z M5.1 10 L7.5 10 L7.5 14 L5.1 14 Z M8.9 10 L11.3 10 L11.3 14 L8.9 14 Z M12.7 10 L15.1 10 L15.1 14 L12.7 14 Z M16.5 10 L18.9 10 L18.9 14 L16.5 14 Z"
+    /// Nine keys.
+    readonly property string keys: "M2.4 2.4 L7.2 2.4 L7.2 7.2 L2.4 7.2 Z M9.6 2.4 L14.4 2.4 L14.4 7.2 L9.6 7.2 Z M16.8 2.4 L21.6 2.4 L21.6 7.2 L16.8 7.2 Z M2.4 9.6 L7.2 9.6 L7.2 14.4 L2.4 14.4 Z M9.6 9.6 L14.4 9.6 L14.4 14.4 L9.6 14.4 Z M16.8 9.6 L21.6 9.6 L21.6 14.4 L16.8 14.4 Z M2.4 16.8 L7.2 16.8 L7.2 21.6 L2.4 21.6 Z M9.6 16.8 L14.4 16.8 L14.4 21.6 L9.6 21.6 Z M16.8 16.8 L21.6 16.8 L21.6 21.6 L16.8 21.6 Z"
     /// Three pans side by side on a table.
     readonly property string pans: "M1.8 8 L7.8 8 L7.2 14 L2.4 14 Z M9 8 L15 8 L14.4 14 L9.6 14 Z M16.2 8 L22.2 8 L21.6 14 L16.8 14 Z M1.2 16 L22.8 16 L22.8 18.2 L1.2 18.2 Z"
 }

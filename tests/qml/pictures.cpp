@@ -123,7 +123,9 @@ void shoot(const QString& place, const Size& size, const QString& theme, const Q
     Still haptics;
     Asleep wake;
     SimulatedClock clock{Instant{}};
-    face::Face shown(face::scene::doorOf(place), clock, {sound, haptics, wake}, {});
+    const auto others = face::scene::crewDevicesOf(place);
+    face::Face shown(face::scene::doorOf(place), clock,
+                     {sound, haptics, wake, nullptr, nullptr, others.get()}, {});
     if (!shown.show()) {
         ++complaints;
         return;

@@ -18,7 +18,7 @@ std::vector<std::filesystem::path> demoEvents() {
             folder / "last-apple-feast.json"};
 }
 
-RealDay::RealDay(const Glass& glass, Instant start)
+RealDay::RealDay(const Glass& glass, Instant start, CrewDevices* others)
     : clock(start),
       store_(journal::SqliteStore::open(std::filesystem::path(folder_.path().toStdString()) /
                                         "journal.store")
@@ -26,7 +26,7 @@ RealDay::RealDay(const Glass& glass, Instant start)
       session_(std::make_unique<app::Session>(*store_, clock)),
       files_(folder_.filePath(QStringLiteral("files"))),
       face_(std::make_unique<Face>(
-          *session_, clock, Devices{loudspeaker, motor_, screen_, nullptr, &paper_},
+          *session_, clock, Devices{loudspeaker, motor_, screen_, nullptr, &paper_, others},
           Places{demoEvents(), folder_.filePath(QStringLiteral("settings.ini")), &files_})) {
     if (!face_->show()) throw std::runtime_error("the face could not be loaded");
     settings().setLanguage(QStringLiteral("en"));

@@ -61,7 +61,8 @@ struct AnyScreen final : Wake {
 
 class RealDay {
   public:
-    RealDay(const Glass& glass, Instant start);
+    /// `others` may be null: this device knows of none. They must outlive the day.
+    RealDay(const Glass& glass, Instant start, CrewDevices* others = nullptr);
     ~RealDay();
     RealDay(const RealDay&) = delete;
     RealDay& operator=(const RealDay&) = delete;

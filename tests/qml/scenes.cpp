@@ -21,7 +21,9 @@ void forEveryScene(const Manner& manner,
     for (const char* place : kPlaces) {
         const QString name = QString::fromLatin1(place);
         const SimulatedClock clock{Instant{}};
-        Face face(doorOf(name), clock, {sound, motor, screen}, {demoEvents(), {}});
+        const auto others = crewDevicesOf(name);
+        Face face(doorOf(name), clock, {sound, motor, screen, nullptr, nullptr, others.get()},
+                  {demoEvents(), {}});
         if (!face.show()) throw std::runtime_error("the face could not be loaded");
         face.window()->property("settings").value<Settings*>()->setTextScale(manner.textScale);
         prepare(face, name);

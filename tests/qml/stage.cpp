@@ -8,8 +8,10 @@
 
 #include <QQuickWindow>
 
+#include "crew_devices.h"
 #include "event/json.h"
 #include "face.h"
+#include "fixed_crew_devices.h"
 #include "fixed_day.h"
 #include "lists.h"
 
@@ -26,7 +28,36 @@ event::Event soundEvent() {
     return *std::move(parsed);
 }
 
+/// One with everything, one that catches up, one out of reach, one whose clock is wrong.
+std::vector<CrewDevices::Other> fourOthers() {
+    using std::chrono::minutes;
+    const Instant now = fixed::orchardLunch().now;
+    auto even = fixed::nearDevice("3f2a91c4", "Rowan", now);
+    auto behind = fixed::nearDevice("b07d5512", "Inés", now);
+    behind.peer.standing = sync::Standing::Exchanging;
+    behind.peer.clock->ahead = std::chrono::seconds(3);
+    behind.peer.toCome = 12;
+    behind.peer.toGo = 3;
+    behind.peer.parted = {EventId("last-year")};
+    auto away = fixed::nearDevice("c2e8407b", "Guadalupe Hernández-Villaseñor", now - minutes(25));
+    away.isInReach = false;
+    auto astray = fixed::nearDevice("9d10aa3e", "", now);
+    astray.peer.standing = sync::Standing::ClocksApart;
+    astray.peer.clock->ahead = -minutes(61);
+    return {even, behind, astray, away};
+}
+
 }  // namespace
+
+std::unique_ptr<CrewDevices> crewDevicesOf(const QString& place) {
+    auto devices = std::make_unique<fixed::FixedCrewDevices>();
+    const bool isJoined =
+        place == QLatin1String("devices") || place == QLatin1String("devicesCode");
+    if (isJoined) devices->kept = fixed::kCode;
+    if (place == QLatin1String("devices")) devices->seen = fourOthers();
+    if (place == QLatin1String("devicesCode")) devices->seen = {fourOthers().front()};
+    return devices;
+}
 
 std::unique_ptr<Door> doorOf(const QString& place) {
     if (place == QLatin1String("asked"))
@@ -48,7 +79,10 @@ QString boardOf(const QString& place) {
         {QStringLiteral("order"), QStringLiteral("line")},
         {QStringLiteral("figure"), QStringLiteral("quantities")},
         {QStringLiteral("number"), QStringLiteral("quantities")},
-        {QStringLiteral("promiseShort"), QStringLiteral("promise")}};
+        {QStringLiteral("promiseShort"), QStringLiteral("promise")},
+        {QStringLiteral("devicesCode"), QStringLiteral("devices")},
+        {QStringLiteral("devicesEnter"), QStringLiteral("devices")},
+        {QStringLiteral("devicesNone"), QStringLiteral("devices")}};
     const auto found = kElsewhere.find(place);
     return found == kElsewhere.end() ? place : found->second;
 }
@@ -59,6 +93,12 @@ void prepare(Face& face, const QString& place) {
         lists->figures()->open(QStringLiteral("dish/slaw/weight"));
     if (place == QLatin1String("number")) lists->figures()->ask(QStringLiteral("value"));
     if (place == QLatin1String("order")) lists->line()->choose(QStringLiteral("slaw"));
+    auto* devices = face.window()->property("crewDevices").value<CrewDevicesView*>();
+    if (place == QLatin1String("devicesCode")) devices->showCode();
+    if (place != QLatin1String("devicesEnter")) return;
+    devices->ask();
+    for (const char* digit = fixed::kCode; digit < fixed::kCode + 9; ++digit)
+        devices->press(QString(QLatin1Char(*digit)));
 }
 
 }  // namespace cinder::face::scene

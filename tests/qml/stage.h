@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include "devices.h"
 #include "door.h"
 
 namespace cinder::face {
@@ -17,6 +18,8 @@ namespace scene {
 
 /// The day to show at `place`. Throws std::runtime_error where a demo event is missing.
 [[nodiscard]] std::unique_ptr<Door> doorOf(const QString& place);
+/// The other devices of the crew there. They know of none where it is not about them.
+[[nodiscard]] std::unique_ptr<CrewDevices> crewDevicesOf(const QString& place);
 /// The place of a View at which it is shown.
 [[nodiscard]] QString boardOf(const QString& place);
 /// Opens what is open at `place`; the face is shown.

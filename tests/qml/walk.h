@@ -18,8 +18,8 @@ namespace cinder::face::scene {
 
 class Walk {
   public:
-    Walk(const Glass& glass, Instant start)
-        : app(glass, start), glassName(glass.name), finger(app.window()) {}
+    Walk(const Glass& glass, Instant start, CrewDevices* others = nullptr)
+        : app(glass, start, others), glassName(glass.name), finger(app.window()) {}
 
     // --- finding ---
     [[nodiscard]] QQuickItem* find(QAccessible::Role role, const QString& name) const {
