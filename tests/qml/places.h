@@ -9,6 +9,7 @@ inline constexpr const char* kPlaces[] = {
     "start",
     "holder",
     "lead",
+    "leadAway",
     "promise",
     "promiseShort",
     "fire",

@@ -51,11 +51,10 @@ std::vector<CrewDevices::Other> fourOthers() {
 
 std::unique_ptr<CrewDevices> crewDevicesOf(const QString& place) {
     auto devices = std::make_unique<fixed::FixedCrewDevices>();
-    const bool isJoined =
-        place == QLatin1String("devices") || place == QLatin1String("devicesCode");
-    if (isJoined) devices->kept = fixed::kCode;
     if (place == QLatin1String("devices")) devices->seen = fourOthers();
     if (place == QLatin1String("devicesCode")) devices->seen = {fourOthers().front()};
+    if (place == QLatin1String("leadAway")) devices->seen = {fourOthers().back()};
+    if (!devices->seen.empty()) devices->kept = fixed::kCode;
     return devices;
 }
 
@@ -80,6 +79,7 @@ QString boardOf(const QString& place) {
         {QStringLiteral("figure"), QStringLiteral("quantities")},
         {QStringLiteral("number"), QStringLiteral("quantities")},
         {QStringLiteral("promiseShort"), QStringLiteral("promise")},
+        {QStringLiteral("leadAway"), QStringLiteral("lead")},
         {QStringLiteral("devicesCode"), QStringLiteral("devices")},
         {QStringLiteral("devicesEnter"), QStringLiteral("devices")},
         {QStringLiteral("devicesNone"), QStringLiteral("devices")}};
