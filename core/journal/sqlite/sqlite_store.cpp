@@ -70,11 +70,30 @@ bool isOfTheDisk(Why why) {
            why == Why::Failed;
 }
 
-/// True when exactly this operation is stored; false when another one has its name.
-bool isAlreadyHere(SQLite::Database& database, const Operation& op, const BodyText& body) {
-    const auto row = entryAt(database, op.event, op.id);
-    return row && row->body == body && row->operation.stamp == op.stamp &&
-           row->operation.person == op.person && row->operation.version == op.version;
+/// Whether exactly this operation is stored, and not another one of its name.
+bool isStoredAs(const Entry& here, const Operation& op, const BodyText& body) {
+    return here.body == body && here.operation.stamp == op.stamp &&
+           here.operation.person == op.person && here.operation.version == op.version;
+}
+
+/// Adds an operation where its device's chain ends, or passes it over when it is here. `sealed` is
+/// the seal it must bear; null: it is sealed now. `statement` is `kInsert`.
+Stored<void> add(SQLite::Database& database, SQLite::Statement& statement, const Operation& op,
+                 const BodyText& body, const Seal* sealed) {
+    const ChainEnd end = chainEnd(database, op.event, op.id.device);
+    if (op.id.sequence <= end.sequence) {
+        const auto here = entryAt(database, op.event, op.id);
+        const bool isSame = here && (sealed ? here->seal == *sealed : isStoredAs(*here, op, body));
+        if (!isSame) return fail(StoreError{Why::OutOfOrder, "another operation has this name"});
+        return {};
+    }
+    if (op.id.sequence != end.sequence + 1)
+        return fail(StoreError{Why::OutOfOrder, "an operation before this one is missing"});
+    const Seal follows = seal(end.seal, op, body);
+    if (sealed && *sealed != follows)
+        return fail(StoreError{Why::BadSeal, "not the entry that was sealed"});
+    insert(statement, op, body, follows);
+    return {};
 }
 
 }  // namespace
@@ -137,18 +156,9 @@ Result<void, StoreError> SqliteStore::append(std::span<const Operation> operatio
         SQLite::Database& database = connection_->database;
         SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
         SQLite::Statement statement(database, kInsert);
-        for (const Operation& op : operations) {
-            const ChainEnd end = chainEnd(database, op.event, op.id.device);
-            const BodyText body = writeBody(op.body);
-            if (op.id.sequence <= end.sequence) {
-                if (!isAlreadyHere(database, op, body))
-                    return fail(StoreError{Why::OutOfOrder, "another operation has this name"});
-                continue;
-            }
-            if (op.id.sequence != end.sequence + 1)
-                return fail(StoreError{Why::OutOfOrder, "an operation before this one is missing"});
-            insert(statement, op, body, seal(end.seal, op, body));
-        }
+        for (const Operation& op : operations)
+            if (auto added = add(database, statement, op, writeBody(op.body), nullptr); !added)
+                return added;
         all.commit();
         return {};
     });
@@ -188,21 +198,10 @@ Result<void, StoreError> SqliteStore::take(std::span<const Entry> entries) {
         SQLite::Database& database = connection_->database;
         SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
         SQLite::Statement statement(database, kInsert);
-        for (const Entry& entry : entries) {
-            const Operation& op = entry.operation;
-            const ChainEnd end = chainEnd(database, op.event, op.id.device);
-            if (op.id.sequence <= end.sequence) {
-                const auto here = entryAt(database, op.event, op.id);
-                if (!here || here->seal != entry.seal)
-                    return fail(StoreError{Why::OutOfOrder, "another operation has this name"});
-                continue;
-            }
-            if (op.id.sequence != end.sequence + 1)
-                return fail(StoreError{Why::OutOfOrder, "an operation before this one is missing"});
-            if (seal(end.seal, op, entry.body) != entry.seal)
-                return fail(StoreError{Why::BadSeal, "not the entry that was sealed"});
-            insert(statement, op, entry.body, entry.seal);
-        }
+        for (const Entry& entry : entries)
+            if (auto added = add(database, statement, entry.operation, entry.body, &entry.seal);
+                !added)
+                return added;
         all.commit();
         return {};
     });
