@@ -28,6 +28,14 @@ inline const EventId kOrchard{"orchard"};
 inline const EventId kBarn{"barn"};
 inline const EventId kLake{"lake"};
 
+/// So many lines of one checklist.
+inline std::vector<Body> ticks(int count) {
+    std::vector<Body> bodies;
+    for (int line = 1; line <= count; ++line)
+        bodies.emplace_back(LineTicked{TaskId{"tables"}, line, at(line)});
+    return bodies;
+}
+
 struct Tablet {
     explicit Tablet(Instant start) : clock(start) { open({}); }
 

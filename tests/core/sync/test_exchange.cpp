@@ -11,13 +11,6 @@ Body longDocument(std::size_t bytes) {
     return EventDescribed{std::string(bytes, 'x')};
 }
 
-std::vector<Body> ticks(int count) {
-    std::vector<Body> bodies;
-    for (int line = 1; line <= count; ++line)
-        bodies.emplace_back(LineTicked{TaskId{"tables"}, line, at(line)});
-    return bodies;
-}
-
 }  // namespace
 
 TEST_CASE("two devices that were apart have the same record once they met") {

@@ -4,17 +4,6 @@
 
 using namespace samples;
 
-namespace {
-
-std::vector<Body> ticks(int count) {
-    std::vector<Body> bodies;
-    for (int line = 1; line <= count; ++line)
-        bodies.emplace_back(LineTicked{TaskId{"tables"}, line, at(line)});
-    return bodies;
-}
-
-}  // namespace
-
 TEST_CASE("a device between two others hands on what each has, also while it comes") {
     Crew crew;
     Tablet& nora = crew.add();
